@@ -1,0 +1,27 @@
+namespace HingeSelector.Diagnostics;
+
+/// <summary>A file as its author sees it: a short path and its lines.</summary>
+public sealed class SourceText
+{
+    private readonly string[] _lines;
+
+    /// <summary>Wraps the text of one file.</summary>
+    /// <param name="path">The path as printed in messages; never an absolute machine path.</param>
+    /// <param name="text">The whole text.</param>
+    public SourceText(string path, string text)
+    {
+        Path = path;
+        Text = text;
+        _lines = text.Split('\n');
+    }
+
+    /// <summary>The path as printed in messages.</summary>
+    public string Path { get; }
+
+    /// <summary>The whole text.</summary>
+    public string Text { get; }
+
+    /// <summary>A line without its line end; empty when the line does not exist.</summary>
+    /// <param name="line">Zero-based line number.</param>
+    public string Line(int line) => line >= 0 && line < _lines.Length ? _lines[line].TrimEnd('\r') : "";
+}
