@@ -1,0 +1,42 @@
+using HingeSelector.Diagnostics;
+using HingeSelector.Knowledge;
+using HingeSelector.Rules.Conclusions;
+using HingeSelector.Rules.Conditions;
+using HingeSelector.Words;
+
+namespace HingeSelector.Rules.Checking;
+
+/// <summary>HS3006: no fact may pay twice within a criterion.</summary>
+/// <remarks>
+/// Two points rules of one criterion that can both hold for the same candidate may not rest on the same measured or computed word,
+/// be it directly or through findings. Whether both can hold is decided on their conditions as intervals and sets.
+/// </remarks>
+public static class PaysTwiceCheck
+{
+    /// <summary>Compares every pair of points rules of one criterion.</summary>
+    public static void Run(IReadOnlyList<Rule> rules, IReadOnlyList<Variant> variants, IReadOnlyList<Criterion> criteria, DiagnosticBag bag)
+    {
+        var facts = new FactsBehind(rules);
+        foreach (var criterion in criteria)
+        {
+            var paying = rules.Where(r => r.Conclusions.OfType<PointsConclusion>().Any(p => p.Criterion == criterion.Index)).ToList();
+            for (var i = 0; i < paying.Count; i++)
+            {
+                for (var j = i + 1; j < paying.Count; j++)
+                    ComparePair(paying[i], paying[j], facts, variants, criterion, bag);
+            }
+        }
+    }
+
+    private static void ComparePair(Rule a, Rule b, FactsBehind facts, IReadOnlyList<Variant> variants, Criterion criterion, DiagnosticBag bag)
+    {
+        var both = a.Variants & b.Variants;
+        if (both == 0)
+            return;
+        var shared = facts.Of(a).Intersect(facts.Of(b)).Order(StringComparer.Ordinal).FirstOrDefault();
+        if (shared is null || Branches.AreDisjoint(a.OpenConditions, b.OpenConditions, facts))
+            return;
+        var variant = variants.First(v => (both & (1UL << v.Index)) != 0);
+        bag.Add(Problems.PaysTwice(b.Span, b.Id, a.Id, shared, criterion.Id, variant.Id));
+    }
+}
