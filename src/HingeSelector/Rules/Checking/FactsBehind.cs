@@ -1,4 +1,3 @@
-using HingeSelector.Rules.Conditions;
 using HingeSelector.Words;
 
 namespace HingeSelector.Rules.Checking;

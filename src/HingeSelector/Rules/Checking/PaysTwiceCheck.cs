@@ -1,8 +1,6 @@
 using HingeSelector.Diagnostics;
 using HingeSelector.Knowledge;
 using HingeSelector.Rules.Conclusions;
-using HingeSelector.Rules.Conditions;
-using HingeSelector.Words;
 
 namespace HingeSelector.Rules.Checking;
 

@@ -1,0 +1,83 @@
+using HingeSelector.Rules.Conditions;
+
+namespace HingeSelector.Rules.Evaluating;
+
+/// <summary>Evaluates the compiled rules in plain loops: explains, searches and simulates. The decision of record is made elsewhere.</summary>
+public sealed class LoopEvaluator
+{
+    private readonly RuleBook _book;
+    private readonly Rule[] _athleteRules;
+    private readonly Rule[][] _firstByVariant;
+    private readonly Rule[][] _secondByVariant;
+
+    /// <summary>Sorts the rules of a book by when and for whom they are asked.</summary>
+    public LoopEvaluator(RuleBook book)
+    {
+        _book = book;
+        _athleteRules = [.. book.Rules.Where(r => !r.PerCandidate && !r.Finds)];
+        _firstByVariant = ByVariant(book, false);
+        _secondByVariant = ByVariant(book, true);
+    }
+
+    private static Rule[][] ByVariant(RuleBook book, bool afterSetUp)
+        => [.. book.Variants.Select(v => book.Rules.Where(r => r.PerCandidate && r.AfterSetUp == afterSetUp && (r.Variants & (1UL << v.Index)) != 0).ToArray())];
+
+    /// <summary>Decides all findings; then the rules of the athlete and those of the candidates that do not read the chosen set-up.</summary>
+    public Evaluation First(CaseFacts facts)
+    {
+        var evaluation = new Evaluation(new Truth[_book.Findings.Count]);
+        DecideFindings(facts, evaluation);
+        var view = facts.View(Firing.OfAthlete, evaluation.Findings);
+        foreach (var rule in _athleteRules)
+            evaluation.Note(rule, Firing.OfAthlete, Holds(rule, view));
+        Ask(_firstByVariant, facts, evaluation);
+        return evaluation;
+    }
+
+    /// <summary>Asks the rules that read the chosen set-up.</summary>
+    public void Second(CaseFacts facts, Evaluation evaluation) => Ask(_secondByVariant, facts, evaluation);
+
+    /// <summary>Whether all conditions of a rule hold.</summary>
+    public static Truth Holds(Rule rule, in FactView view)
+    {
+        var truth = Truth.True;
+        var conditions = rule.OpenConditions;
+        for (var i = 0; i < conditions.Count && truth != Truth.False; i++)
+        {
+            var one = conditions[i].Evaluate(view);
+            if (one < truth)
+                truth = one;
+        }
+        return truth;
+    }
+
+    private static void Ask(Rule[][] byVariant, CaseFacts facts, Evaluation evaluation)
+    {
+        for (var candidate = 0; candidate < byVariant.Length; candidate++)
+        {
+            var view = facts.View(candidate, evaluation.Findings);
+            foreach (var rule in byVariant[candidate])
+                evaluation.Note(rule, candidate, Holds(rule, view));
+        }
+    }
+
+    private void DecideFindings(CaseFacts facts, Evaluation evaluation)
+    {
+        var view = facts.View(Firing.OfAthlete, evaluation.Findings);
+        var asked = new bool[_book.Rules.Count];
+        foreach (var finding in _book.FindingOrder)
+        {
+            var truth = Truth.False;
+            foreach (var index in _book.RulesOfFinding[finding])
+            {
+                var holds = Holds(_book.Rules[index], view);
+                if (holds > truth)
+                    truth = holds;
+                if (!asked[index])
+                    evaluation.Note(_book.Rules[index], Firing.OfAthlete, holds);
+                asked[index] = true;
+            }
+            evaluation.Findings[finding] = truth;
+        }
+    }
+}
