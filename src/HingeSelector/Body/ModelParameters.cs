@@ -55,6 +55,7 @@ public sealed class ModelParameters
         ExtensorArm = _values["extensor-arm"].Value;
         ExtensorAngle = _values["extensor-angle"].Value;
         SplitWorkingShare = _values["split-working-share"].Value;
+        SameWidthWithin = _values["same-width-within"].Value;
         MeasuredSegmentError = Length.FromMetres(_values["measured-segment-error"].Value);
     }
 
@@ -85,6 +86,7 @@ public sealed class ModelParameters
         new("knee-to-wall-slope", Dimension.None),
         new("abduction-open-above", Dimension.Angle),
         new("cautious-height", Dimension.Length),
+        new("same-width-within", Dimension.Length),
         new("measured-segment-error", Dimension.Length),
         new("l5s1-along-trunk", Dimension.None),
         new("extensor-arm", Dimension.Length),
@@ -163,6 +165,9 @@ public sealed class ModelParameters
 
     /// <summary>Hand height of a first step when neither segments nor a held height are known, m.</summary>
     public double CautiousHeight { get; }
+
+    /// <summary>Two grips or stances that differ by no more than this are the same one, m.</summary>
+    public double SameWidthWithin { get; }
 
     /// <summary>Standard error of a segment measured with a tape.</summary>
     public Length MeasuredSegmentError { get; }
