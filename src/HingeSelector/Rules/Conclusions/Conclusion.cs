@@ -20,7 +20,7 @@ public sealed record ExclusionConclusion(string Why) : Conclusion;
 
 /// <summary>A change of the set-up.</summary>
 /// <param name="Request">What is asked.</param>
-public sealed record RequestConclusion(SetUpRequest Request) : Conclusion;
+public sealed record RequestConclusion(RequestedChange Request) : Conclusion;
 
 /// <summary>Points for a criterion.</summary>
 /// <param name="Amount">-3 to +3, not 0.</param>

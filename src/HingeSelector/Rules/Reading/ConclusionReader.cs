@@ -133,17 +133,17 @@ public sealed partial class ConclusionReader(
         var map = MapReader.Open(node, "a request", bag);
         foreach (var (key, value) in map?.Entries ?? [])
         {
-            if (!SetUpRequest.Words.TryGetValue(key.Value, out var words))
-                bag.Add(Problems.UnknownKey(key.Span, key.Value, "a request", [.. SetUpRequest.Words.Keys]));
+            if (!RequestedChange.Words.TryGetValue(key.Value, out var words))
+                bag.Add(Problems.UnknownKey(key.Span, key.Value, "a request", [.. RequestedChange.Words.Keys]));
             else if (Text(key, value) is { } text && ReadRequest(key.Value, text, words) is { } request)
                 yield return new RequestConclusion(request);
         }
     }
 
-    private SetUpRequest? ReadRequest(string key, YamlScalar text, IReadOnlyList<string> words)
+    private RequestedChange? ReadRequest(string key, YamlScalar text, IReadOnlyList<string> words)
     {
         if (words.Contains(text.Value))
-            return new SetUpRequest(key, text.Value, null);
+            return new RequestedChange(key, text.Value, null);
         var start = key switch
         {
             "bar-height" => "at least ",
@@ -151,7 +151,7 @@ public sealed partial class ConclusionReader(
             _ => null,
         };
         if (start is not null && text.Value.StartsWith(start, StringComparison.Ordinal))
-            return Parse.Quantity(text with { Value = text.Value[start.Length..] }, key, Dimension.Length, bag) is { } metres ? new SetUpRequest(key, null, metres) : null;
+            return Parse.Quantity(text with { Value = text.Value[start.Length..] }, key, Dimension.Length, bag) is { } metres ? new RequestedChange(key, null, metres) : null;
         IReadOnlyCollection<string> expected = start is null ? [.. words] : [.. words, start + "30 cm"];
         bag.Add(Problems.UnknownValue(text.Span, text.Value, key, expected));
         return null;

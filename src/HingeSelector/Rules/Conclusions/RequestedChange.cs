@@ -4,7 +4,7 @@ namespace HingeSelector.Rules.Conclusions;
 /// <param name="Key">bar-height, grip-width, straps, lowering, load, repetitions, speed, footwear or stance.</param>
 /// <param name="Word">The word asked for; null when a number is asked for.</param>
 /// <param name="Number">Metres; null when a word is asked for.</param>
-public sealed record SetUpRequest(string Key, string? Word, double? Number)
+public sealed record RequestedChange(string Key, string? Word, double? Number)
 {
     /// <summary>Words of each key, the most cautious first: where two rules differ, the first wins.</summary>
     public static IReadOnlyDictionary<string, IReadOnlyList<string>> Words { get; } = new Dictionary<string, IReadOnlyList<string>>(StringComparer.Ordinal)
