@@ -71,4 +71,7 @@ public static partial class Problems
 
     /// <summary>HS5023: a count that is no whole number.</summary>
     public static Diagnostic NotACount(SourceSpan at, string what, string text, int most) => Error("HS5023", at, $"'{what}' is '{text}'; expected a whole number from 0 to {most}.");
+
+    /// <summary>HS5024: the low handles of a hex bar are not below its high ones.</summary>
+    public static Diagnostic HandlesExchanged(SourceSpan at, string low, string high) => Error("HS5024", at, $"The low handles ({low}) are not below the high handles ({high}).", "Exchange the two heights, or leave one out when the bar has handles at one height.");
 }

@@ -10,7 +10,7 @@ internal static class RangeCheck
     /// <summary>Comparisons forgive what conversion between units leaves behind.</summary>
     private const double Tolerance = 1e-9;
 
-    private static readonly IReadOnlyDictionary<string, string> _unitNames = new Dictionary<string, string>(StringComparer.Ordinal)
+    private static readonly Dictionary<string, string> _unitNames = new(StringComparer.Ordinal)
     {
         ["cm"] = "centimetres",
         ["m"] = "metres",
