@@ -3,7 +3,7 @@ using HingeSelector.Rules.Conditions;
 namespace HingeSelector.Rules.Evaluating;
 
 /// <summary>Evaluates the compiled rules in plain loops: explains, searches and simulates. The decision of record is made elsewhere.</summary>
-public sealed class LoopEvaluator
+public sealed class LoopEvaluator : IRuleEngine
 {
     private readonly RuleBook _book;
     private readonly Rule[] _athleteRules;
@@ -22,6 +22,9 @@ public sealed class LoopEvaluator
     private static Rule[][] ByVariant(RuleBook book, bool afterSetUp)
         => [.. book.Variants.Select(v => book.Rules.Where(r => r.PerCandidate && r.AfterSetUp == afterSetUp && (r.Variants & (1UL << v.Index)) != 0).ToArray())];
 
+    /// <inheritdoc/>
+    public IRuleSession Start(CaseFacts facts) => new Session(this, facts);
+
     /// <summary>Decides all findings; then the rules of the athlete and those of the candidates that do not read the chosen set-up.</summary>
     public Evaluation First(CaseFacts facts)
     {
@@ -36,6 +39,10 @@ public sealed class LoopEvaluator
 
     /// <summary>Asks the rules that read the chosen set-up.</summary>
     public void Second(CaseFacts facts, Evaluation evaluation) => Ask(_secondByVariant, facts, evaluation);
+
+    /// <summary>Rules of one candidate that read the chosen set-up and hold, for one more set-up of it.</summary>
+    public IEnumerable<Firing> SecondOf(int candidate, FactView view)
+        => _secondByVariant[candidate].Where(r => Holds(r, view) == Truth.True).Select(r => new Firing(r.Index, candidate));
 
     /// <summary>Whether all conditions of a rule hold.</summary>
     public static Truth Holds(Rule rule, in FactView view)
@@ -79,5 +86,14 @@ public sealed class LoopEvaluator
             }
             evaluation.Findings[finding] = truth;
         }
+    }
+
+    private sealed class Session(LoopEvaluator evaluator, CaseFacts facts) : IRuleSession
+    {
+        private Evaluation? _evaluation;
+
+        public Evaluation First() => _evaluation = evaluator.First(facts);
+
+        public void Second() => evaluator.Second(facts, _evaluation ?? throw new InvalidOperationException("The first stage comes first."));
     }
 }
