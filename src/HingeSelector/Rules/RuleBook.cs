@@ -1,6 +1,5 @@
 using HingeSelector.Knowledge;
 using HingeSelector.Words;
-using HingeSelector.Reading;
 
 namespace HingeSelector.Rules;
 
@@ -34,8 +33,11 @@ public sealed record RuleBook
     /// <summary>Indexes of the rules that conclude each finding.</summary>
     public required IReadOnlyList<IReadOnlyList<int>> RulesOfFinding { get; init; }
 
-    /// <summary>The file of model parameters.</summary>
-    public required YamlNode Model { get; init; }
+    /// <summary>The numbers of the posture and statics model.</summary>
+    public required Model Model { get; init; }
+
+    /// <summary>What is taken when neither day nor room says it.</summary>
+    public required Assumptions Assumptions { get; init; }
 
     /// <summary>Hash over all texts of the folder.</summary>
     public required string Hash { get; init; }

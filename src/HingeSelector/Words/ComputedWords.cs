@@ -47,7 +47,6 @@ public static class ComputedWords
         yield return SetUp(Number("knee-bend", "Knee bend", Dimension.Angle, "Knee flexion at the start."));
         yield return SetUp(Number("arm-spread", "Arm spread", Dimension.Angle, "Shoulder abduction that the grip asks."));
         yield return SetUp(Number("back-moment", "Moment at the low back", Dimension.Share, "L5/S1 moment against this athlete's conventional pull, equal load."));
-        yield return SetUp(Number("knee-moment", "Moment at the knee", Dimension.Share, "Knee moment against this athlete's conventional pull, equal load."));
         yield return SetUp(Number("start-height", "Start height", Dimension.Length, "Height of the hands above the floor."));
         yield return SetUp(Number("raise", "Raise", Dimension.Length, "Start height minus the standard one."));
         yield return SetUp(YesNo("fits", "Fits", "Every measured spare is at least zero."));

@@ -3,7 +3,7 @@ using HingeSelector.Rules.Conditions;
 namespace HingeSelector.Rules.Evaluating;
 
 /// <summary>Evaluates the compiled rules in plain loops: explains, searches and simulates. The decision of record is made elsewhere.</summary>
-public sealed class LoopEvaluator
+public sealed class LoopEvaluator : IRuleEngine
 {
     private readonly RuleBook _book;
     private readonly Rule[] _athleteRules;
@@ -21,6 +21,9 @@ public sealed class LoopEvaluator
 
     private static Rule[][] ByVariant(RuleBook book, bool afterSetUp)
         => [.. book.Variants.Select(v => book.Rules.Where(r => r.PerCandidate && r.AfterSetUp == afterSetUp && (r.Variants & (1UL << v.Index)) != 0).ToArray())];
+
+    /// <inheritdoc/>
+    public IRuleSession Start(CaseFacts facts) => new Session(this, facts);
 
     /// <summary>Decides all findings; then the rules of the athlete and those of the candidates that do not read the chosen set-up.</summary>
     public Evaluation First(CaseFacts facts)
@@ -79,5 +82,14 @@ public sealed class LoopEvaluator
             }
             evaluation.Findings[finding] = truth;
         }
+    }
+
+    private sealed class Session(LoopEvaluator evaluator, CaseFacts facts) : IRuleSession
+    {
+        private Evaluation? _evaluation;
+
+        public Evaluation First() => _evaluation = evaluator.First(facts);
+
+        public void Second() => evaluator.Second(facts, _evaluation ?? throw new InvalidOperationException("The first stage comes first."));
     }
 }

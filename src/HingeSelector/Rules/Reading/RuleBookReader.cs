@@ -35,13 +35,14 @@ public static class RuleBookReader
         var vocabulary = VocabularyReader.Read(Root(files, "vocabulary.yaml", bag), variantIds, bag);
         var sources = SourcesReader.Read(Root(files, "sources.yaml", bag), bag);
         var criteria = CriteriaReader.Read(Root(files, "criteria.yaml", bag), bag);
-        var model = Root(files, "model.yaml", bag);
+        var model = ModelReader.Read(Root(files, "model.yaml", bag), sources, bag);
+        var assumptions = AssumptionsReader.Read(Root(files, "assumptions.yaml", bag), sources, bag);
         if (vocabulary is null || variantIds.Count is 0 or > MostVariants)
             return null;
         var philosophies = ReadPhilosophies(files, criteria, bag);
         var reader = new VariantReader(vocabulary, variantIds, sources, bag);
         var variants = variantIds.Select((id, i) => reader.Read(Root(files, $"{VariantFolder}{id}.yaml", bag), i)).OfType<Variant>().ToList();
-        if (variants.Count != variantIds.Count)
+        if (variants.Count != variantIds.Count || model is null || assumptions is null)
             return null;
         CheckErrorSources(vocabulary, sources, bag);
         var topics = ReadTopics(files, bag);
@@ -62,7 +63,8 @@ public static class RuleBookReader
             Rules = rules,
             FindingOrder = levels,
             RulesOfFinding = FindingGraph.RulesOf(ordered, rules),
-            Model = model ?? new YamlMap([], SourceSpan.None),
+            Model = model,
+            Assumptions = assumptions,
             Hash = HashOf(files),
         };
     }

@@ -1,0 +1,46 @@
+using HingeSelector.Candidates;
+
+namespace HingeSelector.Recommending;
+
+/// <summary>A candidate with its place and everything that speaks for and against it.</summary>
+public sealed record RankedCandidate
+{
+    /// <summary>Place from 1; tied candidates share the place of the best of them.</summary>
+    public required int Place { get; init; }
+
+    /// <summary>Whether its distance to the first is smaller than one step of a single weight or within the errors.</summary>
+    public required bool TiedWithFirst { get; init; }
+
+    /// <summary>The candidate with its set-up.</summary>
+    public required Candidate Candidate { get; init; }
+
+    /// <summary>Weighted points.</summary>
+    public required int Score { get; init; }
+
+    /// <summary>Points by criterion after clamping to -3 .. +3.</summary>
+    public required IReadOnlyList<int> Points { get; init; }
+
+    /// <summary>Reasons, the heaviest first.</summary>
+    public required IReadOnlyList<Reason> Reasons { get; init; }
+
+    /// <summary>Set-up changes that rules asked, merged.</summary>
+    public required SetUpWishes Wishes { get; init; }
+
+    /// <summary>The rules behind the set-up changes.</summary>
+    public required IReadOnlyList<(string Change, RuleTrace Trace)> Changes { get; init; }
+
+    /// <summary>Cues, the most particular first, without those that a rule withholds.</summary>
+    public required IReadOnlyList<(string Say, RuleTrace Trace)> Cues { get; init; }
+
+    /// <summary>Cautions that belong to this candidate.</summary>
+    public required IReadOnlyList<(string Text, RuleTrace? Trace)> Cautions { get; init; }
+
+    /// <summary>Whether it is the standing choice.</summary>
+    public required bool IsStanding { get; init; }
+
+    /// <summary>Other heights that would do.</summary>
+    public IReadOnlyList<AlternativeSetUp> Heights { get; init; } = [];
+
+    /// <summary>Other grips that would do.</summary>
+    public IReadOnlyList<AlternativeSetUp> Grips { get; init; } = [];
+}
