@@ -5,7 +5,7 @@ using Fired = HingeSelector.Rules.Evaluating.Firing;
 namespace HingeSelector.Rules.Firing;
 
 /// <summary>One decision of the network, in two stages; for one thread.</summary>
-public sealed class NetworkSession
+public sealed class NetworkSession : IRuleSession
 {
     private readonly Network _network;
     private readonly CaseFacts _facts;
@@ -25,6 +25,9 @@ public sealed class NetworkSession
     /// <summary>Every conclusion in the order in which it came.</summary>
     public IReadOnlyList<TraceStep> Trace => _recorder.Trace;
 
+    /// <summary>Order in which candidates enter; catalogue order unless a test says otherwise.</summary>
+    internal IReadOnlyList<int>? Order { get; set; }
+
     /// <summary>Decides findings, rules of the athlete, and rules of the candidates that do not read the chosen set-up.</summary>
     /// <returns>Fired rules, sorted; findings that are present, or proven absent where some rule asks for absence. Open rules are not listed.</returns>
     /// <exception cref="InvalidOperationException">The stage has run already.</exception>
@@ -36,7 +39,7 @@ public sealed class NetworkSession
         var subjects = new object[_facts.Candidates.Length + 1];
         subjects[0] = new AthleteSubject(_recorder, _facts);
         for (var i = 0; i < _facts.Candidates.Length; i++)
-            subjects[i + 1] = new FirstCandidate(_recorder, _facts, i);
+            subjects[i + 1] = new FirstCandidate(_recorder, _facts, Order?[i] ?? i);
         Run(subjects);
         return _evaluation;
     }
@@ -50,7 +53,7 @@ public sealed class NetworkSession
         _finished = true;
         var subjects = new object[_facts.Candidates.Length];
         for (var i = 0; i < subjects.Length; i++)
-            subjects[i] = new SecondCandidate(_recorder, _facts, i);
+            subjects[i] = new SecondCandidate(_recorder, _facts, Order?[i] ?? i);
         Run(subjects);
     }
 
