@@ -70,6 +70,24 @@ public sealed class CandidateBuilder
         return candidate with { Pull = pull, Choice = SetUpSearch.Choose(_body, _ranges, pull, request, Parameters) };
     }
 
+    /// <summary>A chosen candidate with the hands at another height or grip.</summary>
+    public Candidate At(Candidate candidate, Length? height = null, Length? grip = null)
+    {
+        if (candidate.Choice is not { } choice || _body is not KnownBody known)
+            return candidate;
+        var setUp = SetUpSearch.Place(known.Segments, candidate.Pull!, height ?? choice.FirstTry.HandHeight, grip ?? choice.FirstTry.Grip, Sole, Parameters);
+        var outcome = PostureSolver.Solve(known.Segments, candidate.Pull!, setUp, Parameters);
+        return candidate with
+        {
+            Choice = choice with
+            {
+                FirstTry = setUp,
+                Outcome = outcome,
+                Margins = outcome is StartPosition ? new MarginFinder(known.Segments, _ranges, candidate.Pull!, Parameters).Find(setUp) : null,
+            },
+        };
+    }
+
     /// <summary>The held height when it was seen in this variant; its grip and stance as noted, or the variant's own.</summary>
     public HeldHeight? HeldFor(Variant variant)
     {

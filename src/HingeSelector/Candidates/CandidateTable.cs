@@ -52,6 +52,22 @@ public sealed class CandidateTable
     public void AddChoice(FactValue[] table, Candidate candidate)
         => Write(table, AsSetUp, candidate, candidate.Choice?.FirstTry, candidate.Choice?.Outcome, candidate.Choice?.Margins, candidate.Choice);
 
+    /// <summary>Moves the spare degrees of the chosen set-up by the error of the model.</summary>
+    public void ShiftByModelError(FactValue[] table, Margins? margins, int sign)
+    {
+        Shift(table, "hip-spare", margins?.HipFlexion, sign);
+        Shift(table, "groin-spare", margins?.HipAbduction, sign);
+        Shift(table, "turn-out-spare", margins?.TurnOut, sign);
+        Shift(table, "ankle-spare", margins?.Dorsiflexion, sign);
+    }
+
+    private void Shift(FactValue[] table, string word, Spare? spare, int sign)
+    {
+        var slot = _book.Vocabulary[word].Slot + AsSetUp;
+        if (spare is { } s && table[slot].IsExact)
+            table[slot] = FactValue.Number(table[slot].Low + (sign * s.ModelError.Degrees));
+    }
+
     /// <summary>Moments of a position at the load of comparison; null without a position or body mass.</summary>
     public StaticLoads? Loads(PullGeometry pull, PostureOutcome? outcome)
     {

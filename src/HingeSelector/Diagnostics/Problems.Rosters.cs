@@ -41,4 +41,37 @@ public static partial class Problems
 
     /// <summary>HS5013: a text cell that an open quote swallows.</summary>
     public static Diagnostic OpenQuote(SourceSpan at) => Error("HS5013", at, "A quoted cell is not closed.", "Close the quote, or double a quote that belongs to the text.");
+
+    /// <summary>HS5014: a group that cannot be answered with one line.</summary>
+    public static Diagnostic GroupWithoutBlanket(SourceSpan at, string group) => Error("HS5014", at, $"The group '{group}' cannot be answered with one line.", "Answer its words one by one.");
+
+    /// <summary>HS5015: two sides where the word has none.</summary>
+    public static Diagnostic NoSidesExpected(SourceSpan at, string word) => Error("HS5015", at, $"'{word}' has no left and right.", $"Write one value: '{word}: ...'.");
+
+    /// <summary>HS5016: a last day before the first one.</summary>
+    public static Diagnostic EndsBeforeItBegins(SourceSpan at, string what, string last, string first) => Error("HS5016", at, $"{what} ends on {last}, before it begins ({first}).", "Check the two dates; perhaps they were exchanged.");
+
+    /// <summary>HS5017: a value typed for a word that the program works out.</summary>
+    public static Diagnostic NotTyped(SourceSpan at, string word) => Error("HS5017", at, $"'{word}' is worked out by the program and is not typed.", "Remove it, and give the facts that it is worked out from.");
+
+    /// <summary>HS5018: a column that every roster needs.</summary>
+    public static Diagnostic MissingColumn(SourceSpan at, string column) => Error("HS5018", at, $"The header has no column '{column}'.", "Add it, or start from 'hinge-selector screen template'.");
+
+    /// <summary>HS5019: a value in a column without a name.</summary>
+    public static Diagnostic ValueWithoutColumn(SourceSpan at, string value) => Error("HS5019", at, $"'{value}' stands in a column that has no name in the header.", "Name the column, or empty the cell.");
+
+    /// <summary>HS5020: text between a closing quote and the next separator.</summary>
+    public static Diagnostic TextAfterQuote(SourceSpan at) => Error("HS5020", at, "Text follows the closing quote of this cell.", "Put all of the cell inside the quotes, and double a quote that belongs to the text.");
+
+    /// <summary>HS5021: measures of a screen without a date.</summary>
+    public static Diagnostic ScreenWithoutDate(SourceSpan at, string hint) => Error("HS5021", at, "The screen has no date, so nobody can tell how old its measures are.", hint);
+
+    /// <summary>HS5022: answers of a day without a date, taken for those of another day.</summary>
+    public static Diagnostic DayDateTaken(SourceSpan at, string day, string on, string hint) => Warning("HS5022", at, $"These answers have no date; the latest date in the file is {day}, so they are taken to be from then and not from {on}.", hint);
+
+    /// <summary>HS5023: a count that is no whole number.</summary>
+    public static Diagnostic NotACount(SourceSpan at, string what, string text, int most) => Error("HS5023", at, $"'{what}' is '{text}'; expected a whole number from 0 to {most}.");
+
+    /// <summary>HS5024: the low handles of a hex bar are not below its high ones.</summary>
+    public static Diagnostic HandlesExchanged(SourceSpan at, string low, string high) => Error("HS5024", at, $"The low handles ({low}) are not below the high handles ({high}).", "Exchange the two heights, or leave one out when the bar has handles at one height.");
 }

@@ -32,4 +32,7 @@ public sealed record Assumptions
 
     /// <summary>Load at which moments are compared, as a multiple of body mass.</summary>
     public required double ComparisonLoad { get; init; }
+
+    /// <summary>Distance between the rings on the bar.</summary>
+    public required double RingSpacing { get; init; }
 }

@@ -37,8 +37,20 @@ public sealed class LoopEvaluator : IRuleEngine
         return evaluation;
     }
 
+    /// <summary>Decides the findings alone.</summary>
+    public Truth[] FindingsOf(CaseFacts facts)
+    {
+        var evaluation = new Evaluation(new Truth[_book.Findings.Count]);
+        DecideFindings(facts, evaluation);
+        return evaluation.Findings;
+    }
+
     /// <summary>Asks the rules that read the chosen set-up.</summary>
     public void Second(CaseFacts facts, Evaluation evaluation) => Ask(_secondByVariant, facts, evaluation);
+
+    /// <summary>Rules of one candidate that read the chosen set-up and hold, for one more set-up of it.</summary>
+    public IEnumerable<Firing> SecondOf(int candidate, FactView view)
+        => _secondByVariant[candidate].Where(r => Holds(r, view) == Truth.True).Select(r => new Firing(r.Index, candidate));
 
     /// <summary>Whether all conditions of a rule hold.</summary>
     public static Truth Holds(Rule rule, in FactView view)

@@ -1,0 +1,113 @@
+using HingeSelector.Candidates;
+using HingeSelector.Rules;
+using HingeSelector.Rules.Conclusions;
+using HingeSelector.Rules.Evaluating;
+
+namespace HingeSelector.Recommending;
+
+/// <summary>Orders the candidates that may be pulled, says which are tied, and keeps the variant of the block where nothing speaks against it.</summary>
+internal sealed class Ranking
+{
+    private readonly RuleBook _book;
+    private readonly Question _question;
+    private readonly List<Firing> _fired;
+    private readonly IReadOnlyList<ChosenSetUp> _chosen;
+    private readonly Tracer _tracer;
+    private readonly Alternatives _alternatives;
+    private readonly Scores _scores;
+    private readonly List<string> _remarks = [];
+
+    public Ranking(RuleBook book, Question question, List<Firing> fired, IReadOnlyList<ChosenSetUp> chosen, Tracer tracer, Alternatives alternatives, Selector selector, HashSet<int> excluded)
+    {
+        _book = book;
+        _question = question;
+        _fired = fired;
+        _chosen = chosen;
+        _tracer = tracer;
+        _alternatives = alternatives;
+        _scores = Scores.Of(book, fired, question.Philosophy);
+        var order = book.Variants.Select(v => v.Index).Where(i => !excluded.Contains(i)).OrderByDescending(_scores.Total).ThenBy(i => i).ToList();
+        var tied = order.Count > 0 ? Tied(order, selector) : [];
+        KeepBlock(order, tied, excluded);
+        Ranked = [.. order.Select((variant, place) => Build(variant, tied.Contains(variant) ? 1 : place + 1, tied.Contains(variant)))];
+    }
+
+    /// <summary>The candidates in order.</summary>
+    public IReadOnlyList<RankedCandidate> Ranked { get; }
+
+    /// <summary>Remarks on ties, block and dead band.</summary>
+    public IReadOnlyList<string> Remarks => _remarks;
+
+    // A lead counts when it is one step of the smallest weight or more, and when it survives the errors of measuring and model.
+    private HashSet<int> Tied(List<int> order, Selector selector)
+    {
+        var first = order[0];
+        var step = _question.Philosophy.SmallestStep;
+        var worse = selector.ScoresWithErrors(_question, -1);
+        var better = selector.ScoresWithErrors(_question, 1);
+        bool IsTied(int other) => Lead(_scores, first, other) < step || Lead(worse, first, other) <= 0 || Lead(better, first, other) <= 0;
+        var tied = order.Skip(1).Where(IsTied).ToHashSet();
+        if (tied.Count == 0)
+            return tied;
+        tied.Add(first);
+        _remarks.Add($"No clear first: {string.Join(", ", order.Where(tied.Contains).Select(i => _book.Variants[i].Label))} are tied, because the lead is smaller than one step or within the errors of measuring and model.");
+        return tied;
+    }
+
+    private static int Lead(Scores scores, int first, int other) => scores.Total(first) - scores.Total(other);
+
+    private void KeepBlock(List<int> order, HashSet<int> tied, HashSet<int> excluded)
+    {
+        if (_question.StandingInForce is not { } standing)
+            return;
+        var label = _book.Variants[standing.Variant].Label;
+        if (excluded.Contains(standing.Variant))
+        {
+            _remarks.Add($"{label} is the variant of the block, but it is out today; see why under the excluded ones.");
+            return;
+        }
+        if (order[0] == standing.Variant)
+            return;
+        if (!tied.Contains(standing.Variant))
+        {
+            _remarks.Add($"{label} is the variant of the block, but {_book.Variants[order[0]].Label} leads by {Lead(_scores, order[0], standing.Variant)} weighted points, which is beyond the errors.");
+            return;
+        }
+        _remarks.Add($"{label} stays first because it is the variant of the block and no other leads beyond the errors.");
+        order.Remove(standing.Variant);
+        order.Insert(0, standing.Variant);
+    }
+
+    private RankedCandidate Build(int variant, int place, bool tied)
+    {
+        var chosen = _chosen[variant];
+        if (chosen.KeptStanding is { } computed)
+            _remarks.Add($"{chosen.Candidate.Variant.Label}: the standing height stays; the search alone would say {Quantities.QuantityText.Print(computed, Quantities.Unit.Find("cm"))}, which is within its error.");
+        var fired = _fired.Where(f => f.Candidate == variant || f.Candidate < 0).ToList();
+        var withheld = fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<WithholdConclusion>()).SelectMany(w => w.Asks).ToHashSet(StringComparer.Ordinal);
+        return new RankedCandidate
+        {
+            Place = place,
+            TiedWithFirst = tied,
+            Candidate = chosen.Candidate,
+            Score = _scores.Total(variant),
+            Points = _scores.Points(variant),
+            Reasons = [.. fired.SelectMany(ReasonsOf).OrderByDescending(r => Math.Abs(r.Points) * _question.Philosophy.Weights[r.Criterion])],
+            Wishes = chosen.Wishes,
+            Changes = [.. fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<RequestConclusion>().Select(r => (Describe(r.Request), _tracer.Trace(f))))],
+            Cues = [.. fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CueConclusion>().Where(c => !c.Asks.Any(withheld.Contains)).Select(c => (c.Say, Trace: _tracer.Trace(f))))
+                .OrderByDescending(c => c.Trace.Rule.OpenConditions.Count).DistinctBy(c => c.Say)],
+            Cautions = [.. fired.Where(f => f.Candidate >= 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, (RuleTrace?)_tracer.Trace(f)))),
+                .. chosen.Candidate.Variant.Cautions.Select(c => (c, (RuleTrace?)null))],
+            IsStanding = _question.StandingInForce?.Variant == variant,
+            Heights = _alternatives.Heights(chosen.Candidate),
+            Grips = _alternatives.Grips(chosen.Candidate),
+        };
+    }
+
+    private IEnumerable<Reason> ReasonsOf(Firing firing)
+        => _book.Rules[firing.Rule].Conclusions.OfType<PointsConclusion>().Select(p => new Reason(p.Amount, p.Criterion, _tracer.Trace(firing)));
+
+    private static string Describe(RequestedChange change)
+        => change.Word is { } word ? $"{change.Key}: {word}" : $"{change.Key}: {(change.Key == "grip-width" ? "at most" : "at least")} {Quantities.QuantityText.Print(change.Number!.Value, Quantities.Unit.Find("cm"))}";
+}

@@ -1,0 +1,61 @@
+using HingeSelector.Words;
+
+namespace HingeSelector.Screening;
+
+/// <summary>Lays the answers of one athlete out in the slots that rules read.</summary>
+public sealed class FactTable
+{
+    private readonly AthleteRecord _record;
+    private readonly Vocabulary _vocabulary;
+    private readonly DateOnly _on;
+    private readonly Growth _growth;
+    private readonly FactValue[] _facts;
+
+    private FactTable(AthleteRecord record, Vocabulary vocabulary, DateOnly on)
+    {
+        _record = record;
+        _vocabulary = vocabulary;
+        _on = on;
+        _growth = Growth.Of(record);
+        _facts = new FactValue[vocabulary.AthleteSlots];
+    }
+
+    /// <summary>Builds the table.</summary>
+    /// <param name="record">The athlete.</param>
+    /// <param name="vocabulary">The words.</param>
+    /// <param name="on">Day of the decision.</param>
+    /// <param name="room">The room; null when it is not known.</param>
+    /// <returns>One value per slot of the athlete; <c>body-basis</c> is left for the body estimate to fill.</returns>
+    public static FactValue[] Build(AthleteRecord record, Vocabulary vocabulary, DateOnly on, Room? room)
+    {
+        var table = new FactTable(record, vocabulary, on);
+        table.PlaceAnswers();
+        new ComputedFacts(record, vocabulary, on, table._growth, table._facts).Fill();
+        RoomFacts.Fill(room, vocabulary, table._facts);
+        return table._facts;
+    }
+
+    private void PlaceAnswers()
+    {
+        var throwing = _vocabulary.Find("throwing-side") is { } side ? InForce(side, 0) : FactValue.Missing;
+        foreach (var word in _vocabulary.Words.Where(w => w.IsMeasured))
+        {
+            if (word.Sided)
+                SidedFacts.Fill(word, InForce(word, Sides.Left), InForce(word, Sides.Right), throwing, _facts.AsSpan(word.Slot, word.Readings.Count));
+            else
+                _facts[word.Slot] = InForce(word, 0);
+        }
+    }
+
+    /// <summary>The answer as it counts on the day.</summary>
+    /// <remarks>A refusal that has run out is no old value; it only means that nobody has asked since.</remarks>
+    private FactValue InForce(Word word, int side)
+    {
+        var answer = _record.Find(word.Id, side);
+        if (answer is null)
+            return FactValue.Missing;
+        if (word.Lifetime.Covers(answer.On, _on, answer.Until) && !_growth.Ends(word, answer))
+            return answer.Value;
+        return answer.Value.State == FactState.Refused ? FactValue.Missing : FactValue.Unknown(FactState.Expired);
+    }
+}

@@ -1,0 +1,91 @@
+using HingeSelector.Candidates;
+using HingeSelector.Recommending;
+using HingeSelector.Rules;
+using HingeSelector.Rules.Evaluating;
+using HingeSelector.Screening;
+using HingeSelector.Words;
+
+namespace HingeSelector;
+
+/// <summary>START HERE: a screen goes in, a recommendation comes out, in five steps.</summary>
+/// <remarks>Safe to share between threads: everything that changes is made anew for each athlete.</remarks>
+public sealed class Selector
+{
+    private readonly RuleBook _book;
+    private readonly IRuleEngine _engine;
+    private readonly LoopEvaluator _loop;
+
+    /// <summary>Takes the staff's rules and the engine of record.</summary>
+    /// <param name="book">Read and checked rules.</param>
+    /// <param name="engine">The engine that decides; the loop evaluator explains beside it.</param>
+    public Selector(RuleBook book, IRuleEngine engine)
+    {
+        _book = book;
+        _engine = engine;
+        _loop = new LoopEvaluator(book);
+    }
+
+    /// <summary>The answer for one athlete.</summary>
+    public Recommendation Choose(Question question)
+    {
+        var facts = GatherFacts(question.Athlete, question);
+        var (cases, candidates, table) = SolveStandardPostures(facts, question);
+        var session = _engine.Start(cases);
+        var evaluation = session.First();
+        var chosen = SearchSetUps(facts, question, candidates, evaluation);
+        AddChosenPostures(cases, chosen, table);
+        session.Second();
+        return new Assembly(_book, question, facts, cases, candidates.Builder, table, chosen, evaluation, _loop, this).Recommend();
+    }
+
+    /// <summary>Step 1: answers become facts; what has expired is unknown.</summary>
+    internal FactValue[] GatherFacts(AthleteRecord athlete, Question question)
+    {
+        var facts = FactTable.Build(athlete, _book.Vocabulary, question.On, question.Room);
+        var body = AthleteBody.Estimate(facts, _book.Vocabulary, _book.Model);
+        facts[_book.Vocabulary["body-basis"].Slot] = BodyWords.Basis(body);
+        return facts;
+    }
+
+    /// <summary>Step 2: the posture of every variant at its standard set-up.</summary>
+    internal (CaseFacts Cases, Candidates Candidates, CandidateTable Table) SolveStandardPostures(FactValue[] facts, Question question)
+    {
+        var builder = new CandidateBuilder(_book, facts, question.Room);
+        var standard = builder.Standard();
+        var table = new CandidateTable(_book, builder, standard);
+        var standing = question.StandingInForce;
+        return (new CaseFacts(facts, [.. standard.Select(c => table.Start(c, facts, question.Room, standing))]), new Candidates(builder, standard), table);
+    }
+
+    /// <summary>Step 4 (step 3, the rules that do not read the chosen set-up, is the engine's): one set-up search per variant inside the wishes.</summary>
+    internal IReadOnlyList<ChosenSetUp> SearchSetUps(FactValue[] facts, Question question, Candidates candidates, Evaluation evaluation)
+    {
+        var wishes = WishList.Collect(_book, evaluation);
+        return [.. candidates.Standard.Select(c => DeadBand.Apply(candidates.Builder, candidates.Builder.WithChoice(c, wishes[c.Variant.Index]), wishes[c.Variant.Index], question.StandingInForce))];
+    }
+
+    /// <summary>Step 5: what the chosen set-ups ask becomes facts; then the engine gives points, cues and cautions.</summary>
+    internal static void AddChosenPostures(CaseFacts cases, IReadOnlyList<ChosenSetUp> chosen, CandidateTable table)
+    {
+        foreach (var one in chosen)
+            table.AddChoice(cases.Candidates[one.Candidate.Variant.Index], one.Candidate);
+    }
+
+    /// <summary>Scores of all candidates when every measure and the model are off by one standard error in the same direction.</summary>
+    internal Scores ScoresWithErrors(Question question, int sign)
+    {
+        var athlete = ErrorScenario.Shift(question.Athlete, _book.Vocabulary, sign);
+        var facts = GatherFacts(athlete, question);
+        var (cases, candidates, table) = SolveStandardPostures(facts, question);
+        var evaluation = _loop.First(cases);
+        var chosen = SearchSetUps(facts, question, candidates, evaluation);
+        AddChosenPostures(cases, chosen, table);
+        foreach (var one in chosen)
+            table.ShiftByModelError(cases.Candidates[one.Candidate.Variant.Index], one.Candidate.Choice?.Margins, sign);
+        _loop.Second(cases, evaluation);
+        return Scores.Of(_book, evaluation.Fired, question.Philosophy);
+    }
+
+    /// <summary>The candidates of one athlete with the builder that made them.</summary>
+    internal sealed record Candidates(CandidateBuilder Builder, IReadOnlyList<Candidate> Standard);
+}
