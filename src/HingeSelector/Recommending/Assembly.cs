@@ -65,6 +65,7 @@ internal sealed class Assembly
             Excluded = excluded,
             Findings = silent ? [] : [.. _book.Findings.Where(f => Explained.Findings[f.Index] == Truth.True).Select(f => f.Id)],
             Cautions = silent ? [] : Cautions(),
+            Fired = _fired,
             Open = silent ? [] : [.. Explained.Open.Order().Select(Opened)],
             Remarks = silent ? [] : [.. Remarks(), .. ranking?.Remarks ?? []],
             Stamp = Stamps.Of(_book, _question),
