@@ -26,7 +26,7 @@ internal sealed class Definitions
             definitions.AddRule(rule);
         while (definitions._toRefute.TryDequeue(out var finding))
             definitions.AddRefutation(finding);
-        return definitions.Finished();
+        return definitions._all;
     }
 
     private void AddRule(Rule rule)
@@ -86,18 +86,6 @@ internal sealed class Definitions
                 return _book.FindingOrder.Count - i;
         }
         return 0;
-    }
-
-    // Only marks that some definition waits for become facts; names must be unique, which the engine does not check.
-    private List<Definition> Finished()
-    {
-        var names = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var definition in _all)
-        {
-            if (!names.Add(definition.Name))
-                throw new NetworkException($"Two rules of the network are named '{definition.Name}'.");
-        }
-        return _all;
     }
 
     /// <summary>Marks that some definition waits for.</summary>

@@ -35,12 +35,24 @@ internal sealed class NetworkBuilder
     /// <summary>Builds the network.</summary>
     public static ISessionFactory Build(RuleBook book, IReadOnlyList<Definition> definitions)
     {
+        RefuseSharedNames(definitions);
         var builder = new NetworkBuilder(book, definitions);
         var compiler = new RuleCompiler(new RuleCompilerOptions { UnsupportedExpressionHandling = RuleCompilerUnsupportedExpressionsHandling.TreatAsNotEqual })
         {
             ExpressionCompiler = new ClosureCompiler(),
         };
         return compiler.Compile(definitions.Select(builder.Define).ToList());
+    }
+
+    // The engine takes two rules of one name without a word.
+    private static void RefuseSharedNames(IReadOnlyList<Definition> definitions)
+    {
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var definition in definitions)
+        {
+            if (!names.Add(definition.Name))
+                throw new NetworkException($"Two rules of the network are named '{definition.Name}'.");
+        }
     }
 
     private IRuleDefinition Define(Definition definition)
