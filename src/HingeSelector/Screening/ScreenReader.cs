@@ -51,27 +51,32 @@ public sealed class ScreenReader
     public static AthleteRecord? Read(SourceText source, Vocabulary vocabulary, DateOnly on, DiagnosticBag bag)
         => YamlReader.Read(ByteOrderMark.Without(source), bag) is { } root ? Read(root, FileName(source.Path), vocabulary, on, bag) : null;
 
-    /// <summary>Reads facts that stand inside another file, such as the example of a rule.</summary>
-    /// <param name="root">The map of facts, with or without sections.</param>
+    /// <summary>Reads facts that stand inside another file and have no date of their own, such as the example of a rule.</summary>
+    /// <param name="facts">The map of facts, with or without sections.</param>
     /// <param name="id">Id of the athlete where the map gives none.</param>
     /// <param name="vocabulary">The words.</param>
-    /// <param name="on">Day of the answer.</param>
+    /// <param name="on">Day of the answers and of the decision.</param>
     /// <param name="bag">Collects faults.</param>
     /// <returns>The record, or null when there were faults.</returns>
-    public static AthleteRecord? Read(YamlNode root, string id, Vocabulary vocabulary, DateOnly on, DiagnosticBag bag)
+    public static AthleteRecord? ReadUndated(YamlMap facts, string id, Vocabulary vocabulary, DateOnly on, DiagnosticBag bag)
     {
-        if (root is not YamlMap map)
-        {
-            bag.Add(Problems.WrongShape(root.Span, "A screen", "a map of keys and values", root.KindName));
-            return null;
-        }
-        var before = bag.ErrorCount;
-        var record = new ScreenReader(id, vocabulary, on, bag).Read(map);
-        return bag.ErrorCount == before ? record : null;
+        var reader = new ScreenReader(id, vocabulary, on, bag);
+        foreach (var about in _sections.Values)
+            reader._draft.Head(about).Date = on;
+        return reader.Read(facts);
     }
 
-    private AthleteRecord Read(YamlMap map)
+    private static AthleteRecord? Read(YamlNode root, string id, Vocabulary vocabulary, DateOnly on, DiagnosticBag bag)
     {
+        if (root is YamlMap map)
+            return new ScreenReader(id, vocabulary, on, bag).Read(map);
+        bag.Add(Problems.WrongShape(root.Span, "A screen", "a map of keys and values", root.KindName));
+        return null;
+    }
+
+    private AthleteRecord? Read(YamlMap map)
+    {
+        var before = _bag.ErrorCount;
         foreach (var (key, value) in map.Entries)
         {
             if (_sections.TryGetValue(key.Value, out var about))
@@ -79,7 +84,8 @@ public sealed class ScreenReader
             else if (!ReadTopKey(key, value))
                 ReadFact(key, value, null, _topKeys);
         }
-        return _draft.Finish(_id);
+        var record = _draft.Finish(_id);
+        return _bag.ErrorCount == before ? record : null;
     }
 
     private bool ReadTopKey(YamlScalar key, YamlNode value)
