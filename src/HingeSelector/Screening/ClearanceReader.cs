@@ -24,14 +24,15 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
         var who = Required(map, "who");
         var profession = Required(map, "profession");
         var date = Required(map, "date") is { } dateText ? Dates.Any(dateText, bag) : null;
-        var until = Required(map, "valid-until") is { } untilText ? Dates.Any(untilText, bag) : null;
+        var untilText = Required(map, "valid-until");
+        var until = untilText is { } lastText ? Dates.Any(lastText, bag) : null;
         var covers = ReadCovers(map);
         var cap = map.Scalar("cap") is { Value.Length: > 0 } capText ? ReadCap(Typed.From(capText)) : null;
         var seenBy = Required(map, "letter-seen-by");
         map.Finish();
         return bag.ErrorCount > before
             ? null
-            : Make(profession!.Value.Text, who!.Value.Text, date!.Value, until!.Value, covers, cap, seenBy!.Value.Text, map.Span);
+            : Make(profession!.Value.Text, who!.Value.Text, date!.Value, until!.Value, covers, cap, seenBy!.Value.Text, map.Span, untilText!.Value.Span);
     }
 
     /// <summary>Reads <c>PROFESSION; WHO; DATE; valid until DATE; covers A + B; cap 40 kg; seen by WHO</c>.</summary>
@@ -54,14 +55,14 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
         var highest = cap is null ? null : ReadCap(cap.Value);
         return bag.ErrorCount > before
             ? null
-            : Make(parts[0].Text, parts[1].Text, date!.Value, last!.Value, names, highest, seenBy.Value.Text, typed.Span);
+            : Make(parts[0].Text, parts[1].Text, date!.Value, last!.Value, names, highest, seenBy.Value.Text, typed.Span, until.Value.Span);
     }
 
-    private Clearance? Make(string profession, string who, DateOnly date, DateOnly until, IReadOnlyList<string> covers, double? cap, string seenBy, SourceSpan span)
+    private Clearance? Make(string profession, string who, DateOnly date, DateOnly until, IReadOnlyList<string> covers, double? cap, string seenBy, SourceSpan span, SourceSpan untilSpan)
     {
         if (until >= date)
             return new Clearance(profession, who, date, until, covers, cap, seenBy, span);
-        bag.Add(Problems.EndsBeforeItBegins(span, "The clearance", Dates.Print(until), Dates.Print(date)));
+        bag.Add(Problems.EndsBeforeItBegins(untilSpan, "The clearance", Dates.Print(until), Dates.Print(date)));
         return null;
     }
 

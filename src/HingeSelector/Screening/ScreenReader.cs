@@ -163,17 +163,17 @@ public sealed class ScreenReader
         var word = _vocabulary.Find(key.Value);
         if (word is { IsMeasured: true })
         {
-            CheckSection(key, word.About, section);
-            _facts.Read(word, key, value);
+            // A misplaced answer is still looked at for faults of its own, but takes no part in the record.
+            (IsInPlace(key, word.About, section) ? _facts : new FactNodeReader(new RecordDraft(_vocabulary, _on, _bag), _on, _bag)).Read(word, key, value);
         }
         else if (word is not null)
         {
-            _bag.Add(Problems.NotTyped(key.Span, word.Id));
+            _bag.Add(Problems.NotTyped(key.Span, word.Id, AnswerText.WhyNotTyped(word)));
         }
         else if (_vocabulary.GroupIds.Contains(key.Value))
         {
-            CheckSection(key, _vocabulary.InGroup(key.Value)[0].About, section);
-            ReadBlanket(key, value);
+            if (IsInPlace(key, _vocabulary.InGroup(key.Value)[0].About, section))
+                ReadBlanket(key, value);
         }
         else
         {
@@ -181,10 +181,12 @@ public sealed class ScreenReader
         }
     }
 
-    private void CheckSection(YamlScalar key, WordAbout about, string? section)
+    private bool IsInPlace(YamlScalar key, WordAbout about, string? section)
     {
-        if (section is not null && _sections[section] != about)
-            _bag.Add(Problems.WrongSection(key.Span, key.Value, section, about.ToString().ToLowerInvariant()));
+        if (section is null || _sections[section] == about)
+            return true;
+        _bag.Add(Problems.WrongSection(key.Span, key.Value, section, about.ToString().ToLowerInvariant()));
+        return false;
     }
 
     private void ReadBlanket(YamlScalar key, YamlNode value)
@@ -201,7 +203,7 @@ public sealed class ScreenReader
         if (Scalar(key, value) is not { IsBlank: false } typed)
             return;
         if (!typed.Quoted && Trap.IsOne(typed.Text))
-            _bag.Add(Problems.YamlTrap(typed.Span, typed.Text, "the id of an athlete"));
+            _bag.Add(Problems.YamlTrap(typed.Span, typed.Text, "the id of an athlete") with { Hint = $"Quote it: '{typed.Text}'." });
         _id = typed.Text.Trim();
     }
 
