@@ -61,7 +61,7 @@ public static class AnswerText
             {
                 bag.Add(item.IsBlank
                     ? Problems.UnknownValue(item.Span, "", word.Id, word.Values) with { Hint = "Remove the '+' that joins nothing." }
-                    : Problems.UnknownValue(item.Span, item.Text, word.Id, word.Values));
+                    : Problems.UnknownValue(item.Span, item.Shown, word.Id, word.Values));
                 good = false;
             }
             else
@@ -84,7 +84,7 @@ public static class AnswerText
 
     private static FactValue? Number(Word word, Typed typed, DiagnosticBag bag, Unit? assumed)
     {
-        if (QuantityText.TryRead(typed.Text, word.Dimension, assumed ?? word.Unit, out var value, out var problem))
+        if (QuantityText.TryRead(typed.Shown, word.Dimension, assumed ?? word.Unit, out var value, out var problem))
             return FactValue.Number(value);
         bag.Add(Problems.BadQuantity(typed.Span, word.Id, problem!));
         return null;
@@ -94,13 +94,13 @@ public static class AnswerText
     {
         if (IsYesNo(word) && !typed.Quoted && Trap.IsOne(typed.Text))
         {
-            bag.Add(Problems.YamlTrap(typed.Span, typed.Text, "yes or no") with { Hint = YesOrNo(typed.Text) ?? "Leave it blank when nobody has asked." });
+            bag.Add(Problems.YamlTrap(typed.Span, typed.Shown, "yes or no") with { Hint = YesOrNo(typed.Text) ?? "Leave it blank when nobody has asked." });
             return null;
         }
         var place = PlaceOf(word, typed.Text);
         if (place >= 0)
             return FactValue.Choice(place);
-        var problem = Problems.UnknownValue(typed.Span, typed.Text.Trim(), word.Id, word.Values);
+        var problem = Problems.UnknownValue(typed.Span, typed.Shown, word.Id, word.Values);
         bag.Add(IsYesNo(word) && YesOrNo(typed.Text) is { } hint ? problem with { Hint = hint } : problem);
         return null;
     }
@@ -117,7 +117,7 @@ public static class AnswerText
     {
         if (Parse.TryDate(typed.Text, out var date))
             return FactValue.Number(date.DayNumber);
-        bag.Add(Problems.BadDate(typed.Span, typed.Text));
+        bag.Add(Problems.BadDate(typed.Span, typed.Shown));
         return null;
     }
 

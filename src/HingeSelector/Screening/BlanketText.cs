@@ -21,7 +21,7 @@ internal static partial class BlanketText
         var match = Form().Match(typed.Text);
         if (!match.Success || match.Groups["answer"].Value.Trim() != group.Blanket)
         {
-            var problem = Problems.BadBlanket(typed.Span, group.Id, text, group.Blanket!);
+            var problem = Problems.BadBlanket(typed.Span, group.Id, typed.Shown, group.Blanket!);
             bag.Add(Lacks(text, group) is { } what ? problem with { Hint = $"It lacks {what}. {problem.Hint}" } : problem);
             return null;
         }

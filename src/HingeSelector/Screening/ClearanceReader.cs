@@ -45,7 +45,7 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
         var seenBy = Find(parts, "seen by ");
         if (parts.Count != (cap is null ? 6 : 7) || until is null || covers is null || seenBy is null || parts.Any(p => p.IsBlank))
         {
-            bag.Add(Problems.BadClearance(typed.Span, typed.Text.Trim()));
+            bag.Add(Problems.BadClearance(typed.Span, typed.Shown));
             return null;
         }
         var before = bag.ErrorCount;
@@ -98,16 +98,16 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
     private IReadOnlyList<string> ReadCovers(IReadOnlyList<Typed> names)
     {
         foreach (var name in names.Where(n => !vocabulary.ClearanceCovers.Contains(n.Text, StringComparer.Ordinal)))
-            bag.Add(Problems.UnknownValue(name.Span, name.Text, "covers", vocabulary.ClearanceCovers));
+            bag.Add(Problems.UnknownValue(name.Span, name.Shown, "covers", vocabulary.ClearanceCovers));
         return [.. names.Select(n => n.Text)];
     }
 
     private double? ReadCap(Typed typed)
     {
-        if (!QuantityText.TryRead(typed.Text, Dimension.Mass, Unit.Find("kg"), out var cap, out var problem))
+        if (!QuantityText.TryRead(typed.Shown, Dimension.Mass, Unit.Find("kg"), out var cap, out var problem))
             bag.Add(Problems.BadQuantity(typed.Span, "cap", problem!));
         else if (cap is <= 0 or > 500)
-            bag.Add(Problems.OutOfRange(typed.Span, "cap", typed.Text, "more than 0 kg", "500 kg"));
+            bag.Add(Problems.OutOfRange(typed.Span, "cap", typed.Shown, "more than 0 kg", "500 kg"));
         else
             return cap;
         return null;
