@@ -32,7 +32,7 @@ public static class PaysTwiceCheck
         if (both == 0)
             return;
         var shared = facts.Of(a).Intersect(facts.Of(b)).Order(StringComparer.Ordinal).FirstOrDefault();
-        if (shared is null || Branches.AreDisjoint(a.OpenConditions, b.OpenConditions, facts))
+        if (shared is null || Branches.AreDisjoint(a.Conditions, b.Conditions, facts))
             return;
         var variant = variants.First(v => (both & (1UL << v.Index)) != 0);
         bag.Add(Problems.PaysTwice(b.Span, b.Id, a.Id, shared, criterion.Id, variant.Id));

@@ -37,6 +37,14 @@ public sealed class LoopEvaluator : IRuleEngine
         return evaluation;
     }
 
+    /// <summary>Decides the findings alone.</summary>
+    public Truth[] FindingsOf(CaseFacts facts)
+    {
+        var evaluation = new Evaluation(new Truth[_book.Findings.Count]);
+        DecideFindings(facts, evaluation);
+        return evaluation.Findings;
+    }
+
     /// <summary>Asks the rules that read the chosen set-up.</summary>
     public void Second(CaseFacts facts, Evaluation evaluation) => Ask(_secondByVariant, facts, evaluation);
 
