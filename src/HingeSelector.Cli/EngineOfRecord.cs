@@ -1,0 +1,11 @@
+using HingeSelector.Rules;
+using HingeSelector.Rules.Evaluating;
+
+namespace HingeSelector.Cli;
+
+/// <summary>The engine that decides; the only place where it is picked.</summary>
+public static class EngineOfRecord
+{
+    /// <summary>The engine for a rule book.</summary>
+    public static IRuleEngine For(RuleBook book) => new LoopEvaluator(book);
+}
