@@ -26,13 +26,17 @@ public sealed record HandHeights
         var floor = disc / 2;
         return rule.Kind switch
         {
-            HeightRuleKind.Floor => Stacked(floor, "discs on the floor", floor, room, assumed, true),
+            HeightRuleKind.Floor => Stacked(floor, "discs on the floor", floor, room, UpToTheKnee(assumed, kneeHeight), true),
             HeightRuleKind.LowHandle => Handle(room?.HexBars.Select(b => b.LowHandle), assumed.LowHandle, "low handles", room, assumed),
             HeightRuleKind.HighHandle => Handle(room?.HexBars.Select(b => b.HighHandle), assumed.HighHandle, "high handles", room, assumed),
             HeightRuleKind.KneeHeight => Free((kneeHeight ?? (assumed.HighestStart - assumed.DiscDiameter)) * rule.Value, assumed),
-            _ => Raised(rule.Value, floor, room, assumed),
+            _ => Raised(rule.Value, floor, room, UpToTheKnee(assumed, kneeHeight)),
         };
     }
+
+    // A bar that starts above the knee is another lift.
+    private static Assumptions UpToTheKnee(Assumptions assumed, double? kneeHeight)
+        => kneeHeight is { } knee && knee < assumed.HighestStart ? assumed with { HighestStart = knee } : assumed;
 
     /// <summary>What makes a height.</summary>
     public string MadeBy(double height) => Heights.MinBy(h => Math.Abs(h.Height - height)).Made;

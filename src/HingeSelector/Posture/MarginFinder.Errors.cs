@@ -66,10 +66,12 @@ public sealed partial class MarginFinder
         return smallest - pose.HipDemand(attempt.LumbarShare);
     }
 
-    private Spare? HipFlexionSpare(PoseInput input, Pose pose)
+    private Spare? HipFlexionSpare(PoseInput input, Pose pose, bool withErrors)
     {
         if (HipSpare(pose, Nominal, out var side) is not { } value)
             return null;
+        if (!withErrors)
+            return new Spare(Angle.FromDegrees(value), default, default, side);
         var here = Nominal with { Only = side };
         var (measuring, model) = Spread(input, value, p => HipSpare(p, here, out _)!.Value);
         var raise = _ranges[side].StraightLegRaise?.StandardError.Degrees ?? 0;

@@ -17,7 +17,7 @@ internal sealed class Ranking
     private readonly Scores _scores;
     private readonly List<string> _remarks = [];
 
-    public Ranking(RuleBook book, Question question, List<Firing> fired, IReadOnlyList<ChosenSetUp> chosen, Tracer tracer, Alternatives alternatives, Selector selector, HashSet<int> excluded)
+    public Ranking(RuleBook book, Question question, List<Firing> fired, IReadOnlyList<ChosenSetUp> chosen, Tracer tracer, Alternatives alternatives, Func<int, Scores> scoresWithErrors, HashSet<int> excluded)
     {
         _book = book;
         _question = question;
@@ -27,7 +27,7 @@ internal sealed class Ranking
         _alternatives = alternatives;
         _scores = Scores.Of(book, fired, question.Philosophy);
         var order = book.Variants.Select(v => v.Index).Where(i => !excluded.Contains(i)).OrderByDescending(_scores.Total).ThenBy(i => i).ToList();
-        var tied = order.Count > 0 ? Tied(order, selector) : [];
+        var tied = order.Count > 0 ? Tied(order, scoresWithErrors) : [];
         KeepBlock(order, tied, excluded);
         Ranked = [.. order.Select((variant, place) => Build(variant, tied.Contains(variant) ? 1 : place + 1, tied.Contains(variant)))];
     }
@@ -39,14 +39,15 @@ internal sealed class Ranking
     public IReadOnlyList<string> Remarks => _remarks;
 
     // A lead counts when it is one step of the smallest weight or more, and when it survives the errors of measuring and model.
-    private HashSet<int> Tied(List<int> order, Selector selector)
+    // The tied ones follow each other without a gap: who is behind an untied candidate is not tied with the first.
+    private HashSet<int> Tied(List<int> order, Func<int, Scores> scoresWithErrors)
     {
         var first = order[0];
         var step = _question.Philosophy.SmallestStep;
-        var worse = selector.ScoresWithErrors(_question, -1);
-        var better = selector.ScoresWithErrors(_question, 1);
+        var worse = scoresWithErrors(-1);
+        var better = scoresWithErrors(1);
         bool IsTied(int other) => Lead(_scores, first, other) < step || Lead(worse, first, other) <= 0 || Lead(better, first, other) <= 0;
-        var tied = order.Skip(1).Where(IsTied).ToHashSet();
+        var tied = order.Skip(1).TakeWhile(IsTied).ToHashSet();
         if (tied.Count == 0)
             return tied;
         tied.Add(first);
@@ -56,6 +57,7 @@ internal sealed class Ranking
 
     private static int Lead(Scores scores, int first, int other) => scores.Total(first) - scores.Total(other);
 
+    // The variant belongs to the block: a stop, an exclusion or a start position that no longer fits beyond its error removes it; points do not.
     private void KeepBlock(List<int> order, HashSet<int> tied, HashSet<int> excluded)
     {
         if (_question.StandingInForce is not { } standing)
@@ -66,17 +68,24 @@ internal sealed class Ranking
             _remarks.Add($"{label} is the variant of the block, but it is out today; see why under the excluded ones.");
             return;
         }
-        if (order[0] == standing.Variant)
-            return;
-        if (!tied.Contains(standing.Variant))
+        if (NoLongerFits(_chosen[standing.Variant].Candidate))
         {
-            _remarks.Add($"{label} is the variant of the block, but {_book.Variants[order[0]].Label} leads by {Lead(_scores, order[0], standing.Variant)} weighted points, which is beyond the errors.");
+            _remarks.Add($"{label} is the variant of the block, but its start position no longer fits, by more than the errors of measuring and model.");
             return;
         }
-        _remarks.Add($"{label} stays first because it is the variant of the block and no other leads beyond the errors.");
+        if (order[0] == standing.Variant)
+            return;
+        _remarks.Add(tied.Contains(standing.Variant)
+            ? $"{label} stays first because it is the variant of the block; no other leads beyond the errors."
+            : $"{label} stays first because it is the variant of the block. {_book.Variants[order[0]].Label} has {Lead(_scores, order[0], standing.Variant)} weighted points more: look again when the block ends{(standing.BlockEnds is { } end ? $" on {end:yyyy-MM-dd}" : "")}.");
         order.Remove(standing.Variant);
         order.Insert(0, standing.Variant);
+        if (!tied.Contains(standing.Variant))
+            tied.Clear();
     }
+
+    private static bool NoLongerFits(Candidate candidate) => candidate.Choice is { Fit: Posture.Fit.DoesNotFit } choice
+        && choice.Margins is not { HipFlexion: null or { MayBeEnough: true }, HipAbduction: null or { MayBeEnough: true }, TurnOut: null or { MayBeEnough: true } };
 
     private RankedCandidate Build(int variant, int place, bool tied)
     {

@@ -29,6 +29,9 @@ public sealed record Recommendation
     /// <summary>Cautions about the athlete.</summary>
     public required IReadOnlyList<(string Text, RuleTrace Trace)> Cautions { get; init; }
 
+    /// <summary>Every rule that holds, in order.</summary>
+    public required IReadOnlyList<Rules.Evaluating.Firing> Fired { get; init; }
+
     /// <summary>Rules that cannot be decided.</summary>
     public required IReadOnlyList<OpenRule> Open { get; init; }
 

@@ -1,0 +1,92 @@
+using System.Linq.Expressions;
+using System.Reflection;
+using HingeSelector.Rules.Conditions;
+using NRules;
+using NRules.RuleModel;
+using NRules.RuleModel.Builders;
+
+namespace HingeSelector.Rules.Firing;
+
+/// <summary>Hands definitions to the engine.</summary>
+internal sealed class NetworkBuilder
+{
+    private static readonly MethodInfo _holds = typeof(SubjectTest).GetMethod(nameof(SubjectTest.Holds))!;
+    private static readonly MethodInfo _is = typeof(MarkTest).GetMethod(nameof(MarkTest.Is))!;
+    private static readonly MethodInfo _run = typeof(Conclude).GetMethod(nameof(Conclude.Run))!;
+
+    // Name and type of a parameter must be those of the pattern, so both are taken from here.
+    private static readonly ParameterExpression _athlete = Expression.Parameter(typeof(AthleteSubject), "athlete");
+    private static readonly ParameterExpression _first = Expression.Parameter(typeof(FirstCandidate), "candidate");
+    private static readonly ParameterExpression _second = Expression.Parameter(typeof(SecondCandidate), "candidate");
+    private static readonly ParameterExpression _mark = Expression.Parameter(typeof(Mark), "mark");
+    private static readonly ParameterExpression _context = Expression.Parameter(typeof(IContext), "context");
+
+    private readonly MarkCodes _codes;
+    private readonly IReadOnlySet<int> _wanted;
+    private readonly Dictionary<string, int> _uses;
+
+    private NetworkBuilder(RuleBook book, IReadOnlyList<Definition> definitions)
+    {
+        _codes = new MarkCodes(book.Findings.Count);
+        _wanted = Definitions.Wanted(definitions);
+        _uses = definitions.SelectMany(d => d.Branch.OfAthlete).GroupBy(c => c.Key, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
+    }
+
+    /// <summary>Builds the network.</summary>
+    public static ISessionFactory Build(RuleBook book, IReadOnlyList<Definition> definitions)
+    {
+        var builder = new NetworkBuilder(book, definitions);
+        var compiler = new RuleCompiler(new RuleCompilerOptions { UnsupportedExpressionHandling = RuleCompilerUnsupportedExpressionsHandling.TreatAsNotEqual })
+        {
+            ExpressionCompiler = new ClosureCompiler(),
+        };
+        return compiler.Compile(definitions.Select(builder.Define).ToList());
+    }
+
+    private IRuleDefinition Define(Definition definition)
+    {
+        var left = new List<RuleElement>();
+        if (definition.Stage == SubjectKind.Athlete || definition.Branch.OfAthlete.Count > 0)
+            left.Add(Pattern(_athlete, Shared(definition.Branch.OfAthlete).Select(c => Holds(new SubjectTest(c), _athlete))));
+        foreach (var mark in definition.Branch.Marks)
+            left.Add(Element.Exists(Pattern(_mark, [Expression.Lambda<Func<Mark, bool>>(Expression.Call(Expression.Constant(new MarkTest(mark)), _is, _mark), _mark)])));
+        var subject = definition.Stage switch
+        {
+            SubjectKind.Athlete => _athlete,
+            SubjectKind.First => _first,
+            _ => _second,
+        };
+        if (definition.Stage != SubjectKind.Athlete)
+            left.Add(Pattern(subject, [Holds(new SubjectTest(definition.Variants, [.. definition.Branch.OfCandidate.OrderBy(c => c.Key, StringComparer.Ordinal)]), subject)]));
+        return Element.RuleDefinition(definition.Name, "", definition.Priority, Element.AndGroup(left), Element.ActionGroup(Element.Action(Run(definition, subject))));
+    }
+
+    // The most used condition first: definitions that begin alike share the beginning.
+    private IEnumerable<Condition> Shared(IEnumerable<Condition> conditions)
+        => conditions.OrderByDescending(c => _uses[c.Key]).ThenBy(c => c.Key, StringComparer.Ordinal);
+
+    private static PatternElement Pattern(ParameterExpression subject, IEnumerable<LambdaExpression> conditions)
+        => Element.Pattern(subject.Type, subject.Name!, conditions.Select(c => new KeyValuePair<string, LambdaExpression>(PatternElement.ConditionName, c)));
+
+    private static LambdaExpression Holds(SubjectTest test, ParameterExpression subject)
+    {
+        var call = Expression.Call(Expression.Constant(test), _holds, subject);
+        if (subject == _athlete)
+            return Expression.Lambda<Func<AthleteSubject, bool>>(call, subject);
+        return subject == _first ? Expression.Lambda<Func<FirstCandidate, bool>>(call, subject) : Expression.Lambda<Func<SecondCandidate, bool>>(call, subject);
+    }
+
+    private LambdaExpression Run(Definition definition, ParameterExpression subject)
+    {
+        var about = definition.Sets.Select(_codes.FindingOf).OfType<(int Finding, bool Present)>().ToList();
+        var conclude = new Conclude(
+            definition.Rule,
+            [.. about.Where(a => a.Present).Select(a => a.Finding)],
+            [.. about.Where(a => !a.Present).Select(a => a.Finding)],
+            [.. definition.Sets.Where(_wanted.Contains)]);
+        var call = Expression.Call(Expression.Constant(conclude), _run, _context, subject);
+        if (subject == _athlete)
+            return Expression.Lambda<Action<IContext, AthleteSubject>>(call, _context, subject);
+        return subject == _first ? Expression.Lambda<Action<IContext, FirstCandidate>>(call, _context, subject) : Expression.Lambda<Action<IContext, SecondCandidate>>(call, _context, subject);
+    }
+}

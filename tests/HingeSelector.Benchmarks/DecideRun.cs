@@ -1,0 +1,6 @@
+namespace HingeSelector.Benchmarks;
+
+internal static class DecideRun
+{
+    public static int Run(string[] args) => 0;
+}

@@ -1,0 +1,34 @@
+using HingeSelector.Rules;
+
+namespace HingeSelector.Tests.Rules.Firing.Agreement;
+
+/// <summary>The shipped rules, and the same folder with other topics in it.</summary>
+internal static class RulesFolder
+{
+    private static readonly Lazy<RuleFiles> _shipped = new(() => RuleFiles.FromFolder(Find()));
+
+    /// <summary>The shipped files.</summary>
+    public static RuleFiles Shipped => _shipped.Value;
+
+    /// <summary>Vocabulary, variants and all else as shipped, but only the given topic files.</summary>
+    public static RuleFiles WithTopics(params (string Path, string Text)[] topics)
+    {
+        var texts = Shipped.Texts
+            .Where(t => !t.Key.Contains('/') || t.Key.StartsWith("variants/", StringComparison.Ordinal) || t.Key.StartsWith("philosophies/", StringComparison.Ordinal))
+            .ToDictionary(t => t.Key, t => t.Value, StringComparer.Ordinal);
+        foreach (var (path, text) in topics)
+            texts[path] = text;
+        return new RuleFiles(texts);
+    }
+
+    private static string Find()
+    {
+        for (var folder = new DirectoryInfo(AppContext.BaseDirectory); folder is not null; folder = folder.Parent)
+        {
+            var rules = Path.Combine(folder.FullName, "rules");
+            if (File.Exists(Path.Combine(rules, "vocabulary.yaml")))
+                return rules;
+        }
+        throw new DirectoryNotFoundException("No folder upwards holds rules/vocabulary.yaml.");
+    }
+}

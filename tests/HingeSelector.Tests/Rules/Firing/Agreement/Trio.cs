@@ -1,0 +1,107 @@
+using HingeSelector.Rules;
+using HingeSelector.Rules.Conditions;
+using HingeSelector.Rules.Evaluating;
+using HingeSelector.Rules.Firing;
+using HingeSelector.Rules.Reading;
+using HingeSelector.Tests.Rules.Naive;
+using Fired = HingeSelector.Rules.Evaluating.Firing;
+
+namespace HingeSelector.Tests.Rules.Firing.Agreement;
+
+/// <summary>The network of record, the loop and the naive interpreter, asked side by side. For one thread.</summary>
+internal sealed class Trio
+{
+    private readonly RuleBook _book;
+    private readonly LoopEvaluator _loop;
+    private readonly Network _network;
+    private readonly NaiveInterpreter _naive;
+    private readonly RandomCases _cases;
+
+    public Trio(RuleFiles files)
+        : this(files, files, files)
+    {
+    }
+
+    /// <summary>Gives each its own files, so that a fault can be planted in one of them.</summary>
+    public Trio(RuleFiles forLoop, RuleFiles forNetwork, RuleFiles forNaive)
+    {
+        _book = RuleBookReader.Read(forLoop);
+        _loop = new LoopEvaluator(_book);
+        _network = new Network(RuleBookReader.Read(forNetwork));
+        _naive = new NaiveInterpreter(forNaive, _book.Vocabulary);
+        _cases = new RandomCases(_book);
+    }
+
+    /// <summary>What was met on the way.</summary>
+    public Tally Tally { get; } = new();
+
+    /// <summary>The rules asked.</summary>
+    public RuleBook Book => _book;
+
+    /// <summary>Asks all three about one case.</summary>
+    /// <returns>The first difference, or null when all agree.</returns>
+    public string? Difference(int seed)
+    {
+        var facts = _cases.First(seed);
+        var session = _network.Start(facts);
+        var loop = _loop.First(facts);
+        var network = session.First();
+        var naive = _naive.First(facts);
+        _cases.FillChosen(facts, seed);
+        _loop.Second(facts, loop);
+        session.Second();
+        _naive.Second(facts, naive);
+        Tally.Add(loop);
+        return Findings(loop, network, naive)
+            ?? Rules("network and loop", "fired", network.Fired, loop.Fired)
+            ?? Rules("naive and loop", "fired", naive.Fired.Select(Index), loop.Fired)
+            ?? Rules("naive and loop", "open", naive.Open.Select(Index), loop.Open);
+    }
+
+    private Fired Index((string Rule, int Candidate) one) => new(Place(one.Rule), one.Candidate);
+
+    private int Place(string rule)
+    {
+        var (low, high) = (0, _book.Rules.Count - 1);
+        while (low < high)
+        {
+            var middle = (low + high) / 2;
+            if (string.CompareOrdinal(_book.Rules[middle].Id, rule) < 0)
+                low = middle + 1;
+            else
+                high = middle;
+        }
+        return low;
+    }
+
+    private string? Findings(Evaluation loop, Evaluation network, NaiveResult naive)
+    {
+        foreach (var finding in _book.Findings)
+        {
+            var expected = loop.Findings[finding.Index];
+            if ((int)naive.Findings[finding.Id] - 1 != (int)expected)
+                return $"finding {finding.Id}: naive {naive.Findings[finding.Id]}, loop {expected}";
+            // Absence is proven only where some rule asks for it.
+            var found = network.Findings[finding.Index];
+            var same = expected == Truth.False && !_network.Refutable.Contains(finding.Index) ? found == Truth.Open : found == expected;
+            if (!same)
+                return $"finding {finding.Id}: network {found}, loop {expected}";
+        }
+        return null;
+    }
+
+    private string? Rules(string who, string what, IEnumerable<Fired> left, IEnumerable<Fired> right)
+    {
+        Fired[] a = [.. left.Order()];
+        Fired[] b = [.. right.Order()];
+        for (var i = 0; i < Math.Max(a.Length, b.Length); i++)
+        {
+            if (i >= a.Length || i >= b.Length || a[i] != b[i])
+            {
+                var one = i >= a.Length || (i < b.Length && b[i] < a[i]) ? b[i] : a[i];
+                return $"{who} differ: {_book.Rules[one.Rule].Id} {what} for candidate {one.Candidate} in one of them only";
+            }
+        }
+        return null;
+    }
+}
