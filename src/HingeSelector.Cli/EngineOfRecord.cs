@@ -1,5 +1,6 @@
 using HingeSelector.Rules;
 using HingeSelector.Rules.Evaluating;
+using HingeSelector.Rules.Firing;
 
 namespace HingeSelector.Cli;
 
@@ -7,5 +8,5 @@ namespace HingeSelector.Cli;
 public static class EngineOfRecord
 {
     /// <summary>The engine for a rule book.</summary>
-    public static IRuleEngine For(RuleBook book) => new LoopEvaluator(book);
+    public static IRuleEngine For(RuleBook book) => new Network(book);
 }

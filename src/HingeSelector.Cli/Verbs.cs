@@ -1,5 +1,7 @@
 using HingeSelector.Cli.Choosing;
 using HingeSelector.Cli.Frame;
+using HingeSelector.Cli.Ruling;
+using HingeSelector.Cli.Screening;
 
 namespace HingeSelector.Cli;
 
@@ -17,5 +19,8 @@ public static class Verbs
     public static IReadOnlyList<Verb> All() =>
     [
         new ChooseVerb(),
+        new ScreenTemplateVerb(),
+        new RulesCheckVerb(),
+        new RulesMatrixVerb(),
     ];
 }

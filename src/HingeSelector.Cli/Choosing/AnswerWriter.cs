@@ -1,6 +1,7 @@
 using HingeSelector.Cli.Frame;
 using HingeSelector.Recommending;
 using HingeSelector.Rules;
+using HingeSelector.Rules.Evaluating;
 
 namespace HingeSelector.Cli.Choosing;
 
@@ -11,11 +12,11 @@ internal abstract class AnswerWriter : IDisposable
     protected const int DefaultTop = 3;
 
     /// <summary>The writer of the format asked for.</summary>
-    public static AnswerWriter For(ChooseRequest request, RuleBook book, Surroundings around, ChooseInput input) => request.Format switch
+    public static AnswerWriter For(ChooseRequest request, RuleBook book, Surroundings around, ChooseInput input, IRuleEngine engine) => request.Format switch
     {
         ChooseRequest.Json => new JsonAnswerWriter(request, book, around),
         ChooseRequest.Csv => new CsvAnswerWriter(request, book, around),
-        _ => new TextAnswerWriter(request, book, around, input),
+        _ => new TextAnswerWriter(request, book, around, input, engine),
     };
 
     /// <summary>Writes one answer.</summary>

@@ -15,10 +15,11 @@ internal sealed class ChooseRun(ChooseRequest request, RuleBook book, Surroundin
         var input = new ChooseInput(request, book, around);
         if (input.Diagnostics.Count > 0)
             around.Error.Write(DiagnosticPrinter.Print(input.Diagnostics));
-        var selector = new Selector(book, EngineOfRecord.For(book));
+        var engine = EngineOfRecord.For(book);
+        var selector = new Selector(book, engine);
         var outcomes = new List<Outcome>();
         var progress = new Progress(around, input.Athletes.Count);
-        using var writer = AnswerWriter.For(request, book, around, input);
+        using var writer = AnswerWriter.For(request, book, around, input, engine);
         foreach (var athlete in input.Athletes)
         {
             var question = input.About(athlete);

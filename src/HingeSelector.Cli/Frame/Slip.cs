@@ -5,6 +5,8 @@ namespace HingeSelector.Cli.Frame;
 /// <summary>Guesses what a mistyped name was meant to be.</summary>
 public static class Slip
 {
+    private const int MostOffered = 3;
+
     /// <summary>A sentence that offers the likely names, or null when none is near.</summary>
     public static string? DidYouMean(string typed, IReadOnlyCollection<string> names)
     {
@@ -12,7 +14,7 @@ public static class Slip
         var near = names.Where(n => IsOneSlip(typed, n)).Order(StringComparer.Ordinal).ToList();
         if (near.Count == 0 && NearestName.Find(typed, names) is { } nearest)
             near.Add(nearest);
-        return near.Count == 0 ? null : $"Did you mean {string.Join(" or ", near.Select(n => $"'{n}'"))}?";
+        return near.Count is 0 or > MostOffered ? null : $"Did you mean {string.Join(" or ", near.Select(n => $"'{n}'"))}?";
     }
 
     /// <summary>A sentence that offers the likely names or, when none is near, lists them all.</summary>

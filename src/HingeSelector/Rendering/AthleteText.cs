@@ -17,8 +17,7 @@ public sealed class AthleteText(RuleBook book)
     /// <summary>The lines of an answer.</summary>
     /// <param name="answer">The answer.</param>
     /// <param name="top">How many candidates are told in full.</param>
-    /// <param name="all">Whether every reason and fact is told.</param>
-    public IEnumerable<Line> Of(Recommendation answer, int top, bool all)
+    public IEnumerable<Line> Of(Recommendation answer, int top)
     {
         yield return Title(answer);
         foreach (var line in answer.Stops.SelectMany(Stop))
@@ -28,12 +27,13 @@ public sealed class AthleteText(RuleBook book)
             yield break;
         foreach (var line in Questions(answer))
             yield return line;
+        var common = CommonCautions(answer);
         foreach (var ranked in answer.Ranked.Take(top))
         {
-            foreach (var line in Candidate(ranked, all))
+            foreach (var line in Candidate(ranked, common))
                 yield return line;
         }
-        foreach (var line in Behind(answer, top))
+        foreach (var line in Behind(answer, top, common))
             yield return line;
         yield return Line.Faint(StampText.Of(answer.Stamp));
     }
@@ -69,21 +69,21 @@ public sealed class AthleteText(RuleBook book)
             yield return Line.Text("Ask", $"{label} ({word})");
     }
 
-    private IEnumerable<Line> Candidate(RankedCandidate ranked, bool all)
+    private IEnumerable<Line> Candidate(RankedCandidate ranked, List<string> common)
     {
         var candidate = ranked.Candidate;
         yield return Line.Heading($"{Place(ranked)}. {candidate.Variant.Label} - {ranked.Score} points{(ranked.IsStanding ? ", the variant of the block" : "")}");
         foreach (var line in SetUp(ranked))
             yield return line;
-        foreach (var line in Numbers(ranked, all))
+        foreach (var line in Numbers(ranked))
             yield return line;
-        foreach (var reason in ranked.Reasons.Where(r => r.Points > 0).Take(all ? int.MaxValue : MostFor))
+        foreach (var reason in ranked.Reasons.Where(r => r.Points > 0).Take(MostFor))
             yield return Line.Text("For", Reason(reason));
-        foreach (var reason in ranked.Reasons.Where(r => r.Points < 0).Take(all ? int.MaxValue : MostAgainst))
+        foreach (var reason in ranked.Reasons.Where(r => r.Points < 0).Take(MostAgainst))
             yield return Line.Text("Against", Reason(reason));
-        foreach (var (say, _) in ranked.Cues.Take(all ? int.MaxValue : MostCues))
+        foreach (var (say, _) in ranked.Cues.Take(MostCues))
             yield return Line.Text("Say", say);
-        foreach (var (text, _) in ranked.Cautions)
+        foreach (var text in ranked.Cautions.Select(c => c.Text).Except(common))
             yield return Line.Text("Beware", text);
     }
 
@@ -91,26 +91,30 @@ public sealed class AthleteText(RuleBook book)
     {
         var candidate = ranked.Candidate;
         if (SetUpText.Height(candidate) is { } height)
-            yield return Line.Text("Bar", height);
+            yield return Line.Text("Hands", height);
         if (_setUp.Grip(candidate) is { } grip)
             yield return Line.Text("Grip", grip);
         var stance = SetUpText.Stance(candidate);
         yield return Line.Text("Set-up", $"{(stance is null ? "" : stance + "; ")}{_setUp.Hands(candidate.Variant)}; {_setUp.Rest(ranked)}");
-        yield return Line.Text("Load", SetUpText.Dose(ranked));
+        yield return Line.Text("Work", SetUpText.Dose(ranked));
         yield return Line.Text("Fit", $"{SetUpText.Fit(candidate)}{(SpareText.Of(candidate.Choice?.Margins) is { } spare ? $"; to spare: {spare}" : "")}");
         if (SetUpText.Held(candidate) is { } held)
             yield return Line.Text("Held", held);
     }
 
-    private static IEnumerable<Line> Numbers(RankedCandidate ranked, bool all)
+    private static IEnumerable<Line> Numbers(RankedCandidate ranked)
     {
         if (ranked.Candidate.Choice is { Reasons.Count: > 0 } choice)
             yield return Line.Text("Search", string.Join("; ", SetUpText.Why(choice)));
-        foreach (var (change, trace) in ranked.Changes)
-            yield return Line.Text("Changed", $"{change}, because {TraceText.Facts(trace, all ? int.MaxValue : MostFacts)}; rule {TraceText.Rule(trace.Rule)}");
+        foreach (var change in ChangeText.Of(ranked))
+            yield return Line.Text("Changed", change);
     }
 
-    private static IEnumerable<Line> Behind(Recommendation answer, int top)
+    // What belongs to every pull is said once.
+    private static List<string> CommonCautions(Recommendation answer)
+        => answer.Ranked.Count < 2 ? [] : [.. answer.Ranked.Select(r => r.Cautions.Select(c => c.Text)).Aggregate((a, b) => a.Intersect(b, StringComparer.Ordinal))];
+
+    private static IEnumerable<Line> Behind(Recommendation answer, int top, List<string> common)
     {
         var rest = answer.Ranked.Skip(top).ToList();
         if (rest.Count > 0)
@@ -125,10 +129,10 @@ public sealed class AthleteText(RuleBook book)
             var more = exclusion.Reasons.Count - 1;
             yield return Line.Text("Out", $"{exclusion.Variant.Label}: {why} (rule {trace.Rule.Id}{(more > 0 ? $", and {more} more {(more == 1 ? "reason" : "reasons")}" : "")})");
         }
-        if (answer.Cautions.Count > 0)
+        if (common.Count + answer.Cautions.Count > 0)
             yield return Line.Heading("Beware");
-        foreach (var (text, _) in answer.Cautions)
-            yield return Line.Text("", text);
+        foreach (var text in common.Concat(answer.Cautions.Select(c => c.Text)).Distinct())
+            yield return Line.Text("", $"- {text}");
         var open = OpenSummary.Sentences(answer.Open).ToList();
         if (open.Count > 0 || answer.Remarks.Count > 0)
             yield return Line.Heading("What this answer does not know");

@@ -22,7 +22,7 @@ public static class MarkdownText
                 LineKind.Title => "# " + Escape(line.Body),
                 LineKind.Heading => "## " + Escape(line.Body),
                 LineKind.Faint => Escape(line.Body),
-                _ => (line.Label.Length == 0 ? "  - " : $"- **{Escape(line.Label)}:** ") + Escape(line.Body),
+                _ => (line.Label.Length == 0 ? "- " : $"- **{Escape(line.Label)}:** ") + Escape(line.Body.StartsWith("- ", StringComparison.Ordinal) ? line.Body[2..] : line.Body),
             }).Append('\n');
             before = line.Kind;
         }

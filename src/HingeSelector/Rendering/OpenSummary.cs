@@ -5,6 +5,8 @@ namespace HingeSelector.Rendering;
 /// <summary>Sums up which facts are missing and how many rules wait for each.</summary>
 public static class OpenSummary
 {
+    private const string NotDecided = "not decided";
+
     private static readonly string[] _states = ["refused", "expired", "not measured"];
 
     /// <summary>By why the fact is missing: the facts, those that most rules wait for first.</summary>
@@ -35,9 +37,20 @@ public static class OpenSummary
             return $"{s.State}: {string.Join(", ", s.Words.Take(most).Select(w => $"{w.Word} (leaves {w.Rules} {(w.Rules == 1 ? "rule" : "rules")} open)"))}{(more > 0 ? $" and {more} more" : "")}";
         });
 
+    /// <summary>What people could still measure or ask, the most wanted first; null when nothing is missing.</summary>
+    /// <param name="open">The rules that cannot be decided.</param>
+    /// <param name="most">How many facts to name.</param>
+    public static string? Missing(IEnumerable<OpenRule> open, int most)
+    {
+        var words = Of(open).Where(s => s.State != NotDecided).SelectMany(s => s.Words.Select(w => (w.Word, w.Rules, s.State)))
+            .OrderByDescending(w => w.Rules).ThenBy(w => w.Word, StringComparer.Ordinal).ToList();
+        var named = words.Take(most).Select(w => w.State == "not measured" ? w.Word : $"{w.Word} ({w.State})");
+        return words.Count == 0 ? null : string.Join(", ", named) + (words.Count > most ? $" and {words.Count - most} more" : "");
+    }
+
     private static string StateOf(OpenRule rule, string word)
     {
         var values = rule.Trace.Facts.Where(f => f.Word == word || f.Word.StartsWith(word + ",", StringComparison.Ordinal)).Select(f => f.Value).ToList();
-        return _states.FirstOrDefault(values.Contains) ?? "not decided";
+        return _states.FirstOrDefault(values.Contains) ?? NotDecided;
     }
 }

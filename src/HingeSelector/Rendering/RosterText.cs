@@ -32,9 +32,8 @@ public sealed class RosterText(RuleBook book)
             yield return Line.Text("Against", _athlete.Reason(reason));
         if (answer.Ranked.Count > 1)
             yield return Line.Text("Then", $"{answer.Ranked[1].Candidate.Variant.Label}, {answer.Ranked[1].Score} points");
-        var open = OpenSummary.Sentences(answer.Open, MostOpen).ToList();
-        if (open.Count > 0)
-            yield return Line.Text("Open", string.Join("; ", open));
+        if (OpenSummary.Missing(answer.Open, MostOpen) is { } missing)
+            yield return Line.Text("Missing", missing);
     }
 
     /// <summary>The closing lines.</summary>

@@ -20,7 +20,7 @@ public sealed class SetUpText(RuleBook book)
         if (candidate.Choice is not { } choice)
             return null;
         var band = choice.Heights;
-        var first = $"hands {Cm.Of(band.FirstTry)} above the floor{Made(candidate, band.FirstTry)}";
+        var first = $"{Cm.Of(band.FirstTry)} above the floor{Made(candidate, band.FirstTry)}";
         var parts = new List<string> { first };
         AddBands(parts, band);
         return string.Join("; ", parts);
@@ -31,7 +31,7 @@ public sealed class SetUpText(RuleBook book)
     {
         if (candidate.Choice is not { } choice)
             return null;
-        var parts = new List<string> { $"grip {Cm.Of(choice.Grips.FirstTry)} between the middle fingers" };
+        var parts = new List<string> { $"{Cm.Of(choice.Grips.FirstTry)} between the middle fingers" };
         AddBands(parts, choice.Grips);
         if (OnBar(candidate) is { } place)
             parts.Add(place);

@@ -25,5 +25,9 @@ public static class TraceText
 
     /// <summary>One fact with its value. A comparison names its basis.</summary>
     public static string Fact(FactRead fact)
-        => $"{fact.Label} {fact.Value}{(fact.Word.StartsWith(ComparedWord, StringComparison.Ordinal) && fact.Value.EndsWith('%') ? " of this athlete's conventional pull at equal load" : "")}";
+    {
+        var basis = fact.Word.StartsWith(ComparedWord, StringComparison.Ordinal) && fact.Value.EndsWith('%') ? " of this athlete's conventional pull at equal load" : "";
+        // The answer of a finding is a sentence by itself.
+        return fact.Value.StartsWith("is ", StringComparison.Ordinal) ? $"{fact.Label} {fact.Value}" : $"{fact.Label}: {fact.Value}{basis}";
+    }
 }
