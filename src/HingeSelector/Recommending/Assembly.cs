@@ -55,7 +55,7 @@ internal sealed class Assembly
         var excluded = mayPull ? Exclusions(stops) : [];
         var ranking = mayPull ? new Ranking(_book, _question, _fired, _chosen, _tracer, new Alternatives(_book, _question.Philosophy, _builder, _table, _cases, Explained, _loop), sign => _selector.ScoresWithErrors(_question, _cases, _chosen, _table, sign), [.. excluded.Select(e => e.Variant.Index)]) : null;
         var silent = outcome == Outcome.Emergency;
-        return new Recommendation
+        return new Recommendation(() => silent ? [] : [.. Explained.Open.Order().Select(Opened)])
         {
             Athlete = _question.Athlete,
             Outcome = outcome,
@@ -66,7 +66,6 @@ internal sealed class Assembly
             Findings = silent ? [] : [.. _book.Findings.Where(f => Explained.Findings[f.Index] == Truth.True).Select(f => f.Id)],
             Cautions = silent ? [] : Cautions(),
             Fired = _fired,
-            Open = silent ? [] : [.. Explained.Open.Order().Select(Opened)],
             Remarks = silent ? [] : [.. Remarks(), .. ranking?.Remarks ?? []],
             Stamp = Stamps.Of(_book, _question),
         };

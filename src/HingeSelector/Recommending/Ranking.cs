@@ -109,8 +109,8 @@ internal sealed class Ranking
             Cautions = [.. fired.Where(f => f.Candidate >= 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, (RuleTrace?)_tracer.Trace(f)))),
                 .. chosen.Candidate.Variant.Cautions.Select(c => (c, (RuleTrace?)null))],
             IsStanding = _question.StandingInForce?.Variant == variant,
-            Heights = _alternatives.Heights(chosen.Candidate),
-            Grips = _alternatives.Grips(chosen.Candidate),
+            Heights = new(() => _alternatives.Heights(chosen.Candidate)),
+            Grips = new(() => _alternatives.Grips(chosen.Candidate)),
         };
     }
 

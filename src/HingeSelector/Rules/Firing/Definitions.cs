@@ -26,7 +26,7 @@ internal sealed class Definitions
             definitions.AddRule(rule);
         while (definitions._toRefute.TryDequeue(out var finding))
             definitions.AddRefutation(finding);
-        return definitions.Finished();
+        return definitions._all;
     }
 
     private void AddRule(Rule rule)
@@ -34,9 +34,10 @@ internal sealed class Definitions
         if (rule.PerCandidate && rule.Finds)
             throw new NetworkException($"The rule '{rule.Id}' concludes a finding for one candidate.");
         var kind = !rule.PerCandidate ? SubjectKind.Athlete : rule.AfterSetUp ? SubjectKind.Second : SubjectKind.First;
+        var variants = rule.PerCandidate ? rule.Variants : 0;
         var marks = rule.Conclusions.OfType<FindingConclusion>().Select(f => MarkCodes.Present(f.Finding)).Distinct().ToList();
         var priority = marks.Count == 0 ? 0 : marks.Max(m => PriorityOf(m / 2));
-        Add(rule.Id, priority, kind, rule.Variants, BranchExpander.All(rule.OpenConditions), rule.Index, marks);
+        Add(rule.Id, priority, kind, variants, BranchExpander.All(rule.OpenConditions), rule.Index, marks);
     }
 
     // A finding is absent when every rule that concludes it is refuted.
@@ -46,7 +47,7 @@ internal sealed class Definitions
         var branch = Branch.Always;
         foreach (var rule in _book.RulesOfFinding[finding].Distinct().Select(i => _book.Rules[i]))
             branch = branch.And(Refuted(rule, priority));
-        Add("not " + _book.Findings[finding].Id, priority, SubjectKind.Athlete, ulong.MaxValue, [branch], null, [MarkCodes.Absent(finding)]);
+        Add("not " + _book.Findings[finding].Id, priority, SubjectKind.Athlete, 0, [branch], null, [MarkCodes.Absent(finding)]);
     }
 
     private Branch Refuted(Rule rule, int priority)
@@ -61,7 +62,7 @@ internal sealed class Definitions
             return branches[0];
         var mark = _codes.Refuted(rule.Index);
         if (!_all.Exists(d => d.Sets.Contains(mark)))
-            Add("not " + rule.Id, priority, SubjectKind.Athlete, ulong.MaxValue, branches, null, [mark]);
+            Add("not " + rule.Id, priority, SubjectKind.Athlete, 0, branches, null, [mark]);
         return new Branch([], [], [mark]);
     }
 
@@ -69,7 +70,9 @@ internal sealed class Definitions
     {
         for (var i = 0; i < branches.Count; i++)
         {
-            _all.Add(new Definition(i == 0 ? name : $"{name}/{i + 1}", priority, kind, variants, branches[i], rule, sets));
+            // What looks at nothing but the athlete and the variant's own words is asked once, for all its variants together.
+            var asks = kind == SubjectKind.First && branches[i].OfCandidate.Count == 0 ? SubjectKind.Athlete : kind;
+            _all.Add(new Definition(i == 0 ? name : $"{name}/{i + 1}", priority, asks, variants, branches[i], rule, sets));
             foreach (var mark in branches[i].Marks)
             {
                 if (_wanted.Add(mark) && _codes.FindingOf(mark) is { Present: false } absent)
@@ -86,18 +89,6 @@ internal sealed class Definitions
                 return _book.FindingOrder.Count - i;
         }
         return 0;
-    }
-
-    // Only marks that some definition waits for become facts; names must be unique, which the engine does not check.
-    private List<Definition> Finished()
-    {
-        var names = new HashSet<string>(StringComparer.Ordinal);
-        foreach (var definition in _all)
-        {
-            if (!names.Add(definition.Name))
-                throw new NetworkException($"Two rules of the network are named '{definition.Name}'.");
-        }
-        return _all;
     }
 
     /// <summary>Marks that some definition waits for.</summary>

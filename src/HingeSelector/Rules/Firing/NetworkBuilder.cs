@@ -35,6 +35,7 @@ internal sealed class NetworkBuilder
     /// <summary>Builds the network.</summary>
     public static ISessionFactory Build(RuleBook book, IReadOnlyList<Definition> definitions)
     {
+        RefuseSharedNames(definitions);
         var builder = new NetworkBuilder(book, definitions);
         var compiler = new RuleCompiler(new RuleCompilerOptions { UnsupportedExpressionHandling = RuleCompilerUnsupportedExpressionsHandling.TreatAsNotEqual })
         {
@@ -43,20 +44,31 @@ internal sealed class NetworkBuilder
         return compiler.Compile(definitions.Select(builder.Define).ToList());
     }
 
+    // The engine takes two rules of one name without a word.
+    private static void RefuseSharedNames(IReadOnlyList<Definition> definitions)
+    {
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var definition in definitions)
+        {
+            if (!names.Add(definition.Name))
+                throw new NetworkException($"Two rules of the network are named '{definition.Name}'.");
+        }
+    }
+
     private IRuleDefinition Define(Definition definition)
     {
         var left = new List<RuleElement>();
-        if (definition.Stage == SubjectKind.Athlete || definition.Branch.OfAthlete.Count > 0)
+        if (definition.Asks == SubjectKind.Athlete || definition.Branch.OfAthlete.Count > 0)
             left.Add(Pattern(_athlete, Shared(definition.Branch.OfAthlete).Select(c => Holds(new SubjectTest(c), _athlete))));
         foreach (var mark in definition.Branch.Marks)
             left.Add(Element.Exists(Pattern(_mark, [Expression.Lambda<Func<Mark, bool>>(Expression.Call(Expression.Constant(new MarkTest(mark)), _is, _mark), _mark)])));
-        var subject = definition.Stage switch
+        var subject = definition.Asks switch
         {
             SubjectKind.Athlete => _athlete,
             SubjectKind.First => _first,
             _ => _second,
         };
-        if (definition.Stage != SubjectKind.Athlete)
+        if (definition.Asks != SubjectKind.Athlete)
             left.Add(Pattern(subject, [Holds(new SubjectTest(definition.Variants, [.. definition.Branch.OfCandidate.OrderBy(c => c.Key, StringComparer.Ordinal)]), subject)]));
         return Element.RuleDefinition(definition.Name, "", definition.Priority, Element.AndGroup(left), Element.ActionGroup(Element.Action(Run(definition, subject))));
     }
@@ -81,6 +93,7 @@ internal sealed class NetworkBuilder
         var about = definition.Sets.Select(_codes.FindingOf).OfType<(int Finding, bool Present)>().ToList();
         var conclude = new Conclude(
             definition.Rule,
+            definition.Asks == SubjectKind.Athlete ? definition.Variants : 0,
             [.. about.Where(a => a.Present).Select(a => a.Finding)],
             [.. about.Where(a => !a.Present).Select(a => a.Finding)],
             [.. definition.Sets.Where(_wanted.Contains)]);

@@ -1,3 +1,4 @@
+using System.Numerics;
 using HingeSelector.Rules.Conditions;
 
 namespace HingeSelector.Rules.Firing;
@@ -26,5 +27,12 @@ internal sealed class Recorder(RuleBook book)
             return;
         _seen[rule] |= bit;
         _trace.Add(new TraceStep(rule, candidate, _trace.Count));
+    }
+
+    /// <summary>Takes down a rule for several candidates.</summary>
+    public void FiredFor(int rule, ulong candidates)
+    {
+        for (; candidates != 0; candidates &= candidates - 1)
+            Fired(rule, BitOperations.TrailingZeroCount(candidates));
     }
 }

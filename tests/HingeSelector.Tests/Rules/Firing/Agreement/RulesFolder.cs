@@ -1,4 +1,6 @@
+using HingeSelector.Diagnostics;
 using HingeSelector.Rules;
+using HingeSelector.Rules.Reading;
 
 namespace HingeSelector.Tests.Rules.Firing.Agreement;
 
@@ -19,6 +21,13 @@ internal static class RulesFolder
         foreach (var (path, text) in topics)
             texts[path] = text;
         return new RuleFiles(texts);
+    }
+
+    /// <summary>The book of some files. Whether its rules are wise is for other tests; here it only has to be complete.</summary>
+    public static RuleBook Book(RuleFiles files)
+    {
+        var bag = new DiagnosticBag();
+        return RuleBookReader.Read(files, bag) ?? throw new FaultyFilesException(bag.Sorted);
     }
 
     private static string Find()

@@ -2,7 +2,6 @@ using HingeSelector.Rules;
 using HingeSelector.Rules.Conditions;
 using HingeSelector.Rules.Evaluating;
 using HingeSelector.Rules.Firing;
-using HingeSelector.Rules.Reading;
 using HingeSelector.Tests.Rules.Naive;
 using Fired = HingeSelector.Rules.Evaluating.Firing;
 
@@ -25,9 +24,12 @@ internal sealed class Trio
     /// <summary>Gives each its own files, so that a fault can be planted in one of them.</summary>
     public Trio(RuleFiles forLoop, RuleFiles forNetwork, RuleFiles forNaive)
     {
-        _book = RuleBookReader.Read(forLoop);
+        _book = RulesFolder.Book(forLoop);
         _loop = new LoopEvaluator(_book);
-        _network = new Network(RuleBookReader.Read(forNetwork));
+        _network = new Network(RulesFolder.Book(forNetwork));
+        // A planted fault must be a rule that is wrong, not one that cannot be read.
+        if (!_network.Book.Rules.Select(r => r.Id).SequenceEqual(_book.Rules.Select(r => r.Id)))
+            throw new ArgumentException("The two books do not hold the same rules.");
         _naive = new NaiveInterpreter(forNaive, _book.Vocabulary);
         _cases = new RandomCases(_book);
     }
