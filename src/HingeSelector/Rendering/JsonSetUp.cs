@@ -65,7 +65,7 @@ internal sealed class JsonSetUp(Utf8JsonWriter json, RuleBook book)
         json.WriteString("madeBy", candidate.Heights?.MadeBy(choice.Heights.FirstTry.Metres));
         Metres("standardMetres", candidate.Heights is { } heights ? Length.FromMetres(heights.Standard) : null);
         Metres("computedLowestMetres", choice.ComputedLowest);
-        WriteOthers(ranked.Heights);
+        WriteOthers(ranked.Heights.Value);
         json.WriteEndObject();
     }
 
@@ -91,7 +91,7 @@ internal sealed class JsonSetUp(Utf8JsonWriter json, RuleBook book)
         {
             json.WriteNull("onTheBar");
         }
-        WriteOthers(ranked.Grips);
+        WriteOthers(ranked.Grips.Value);
         json.WriteEndObject();
     }
 
