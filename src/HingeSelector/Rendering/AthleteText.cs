@@ -30,7 +30,7 @@ public sealed class AthleteText(RuleBook book)
         var common = CommonCautions(answer);
         foreach (var ranked in answer.Ranked.Take(top))
         {
-            foreach (var line in Candidate(ranked, common))
+            foreach (var line in Candidate(answer, ranked, common))
                 yield return line;
         }
         foreach (var line in Behind(answer, top, common))
@@ -69,11 +69,11 @@ public sealed class AthleteText(RuleBook book)
             yield return Line.Text("Ask", $"{label} ({word})");
     }
 
-    private IEnumerable<Line> Candidate(RankedCandidate ranked, List<string> common)
+    private IEnumerable<Line> Candidate(Recommendation answer, RankedCandidate ranked, List<string> common)
     {
         var candidate = ranked.Candidate;
         yield return Line.Heading($"{Place(ranked)}. {candidate.Variant.Label} - {ranked.Score} points{(ranked.IsStanding ? ", the variant of the block" : "")}");
-        foreach (var line in SetUp(ranked))
+        foreach (var line in SetUp(answer, ranked))
             yield return line;
         foreach (var line in Numbers(ranked))
             yield return line;
@@ -87,7 +87,7 @@ public sealed class AthleteText(RuleBook book)
             yield return Line.Text("Beware", text);
     }
 
-    private IEnumerable<Line> SetUp(RankedCandidate ranked)
+    private IEnumerable<Line> SetUp(Recommendation answer, RankedCandidate ranked)
     {
         var candidate = ranked.Candidate;
         if (SetUpText.Height(candidate) is { } height)
@@ -98,8 +98,8 @@ public sealed class AthleteText(RuleBook book)
         yield return Line.Text("Set-up", $"{(stance is null ? "" : stance + "; ")}{_setUp.Hands(candidate.Variant)}; {_setUp.Rest(ranked)}");
         yield return Line.Text("Work", SetUpText.Dose(ranked));
         yield return Line.Text("Fit", $"{SetUpText.Fit(candidate)}{(SpareText.Of(candidate.Choice?.Margins) is { } spare ? $"; to spare: {spare}" : "")}");
-        if (SetUpText.Held(candidate) is { } held)
-            yield return Line.Text("Held", held);
+        if (HeldSeen.In(book, answer, candidate) is { } held)
+            yield return Line.Text("Held", held.ToString());
     }
 
     private static IEnumerable<Line> Numbers(RankedCandidate ranked)

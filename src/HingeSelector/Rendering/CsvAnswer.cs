@@ -40,7 +40,7 @@ public sealed class CsvAnswer
     public void Add(Recommendation answer, int top)
     {
         foreach (var ranked in answer.Ranked.Take(top))
-            Row([.. Who(answer), .. Ranked(ranked), .. Behind(ranked), "", .. Stamp(answer.Stamp)]);
+            Row([.. Who(answer), .. Ranked(answer, ranked), .. Behind(ranked), "", .. Stamp(answer.Stamp)]);
         var empty = Enumerable.Repeat("", _book.Criteria.Count + _tail.Length - 4);
         foreach (var out_ in answer.Excluded)
             Row([.. Who(answer), "excluded", "", "", out_.Variant.Id, Text(out_.Variant.Label), "", "", .. empty, Text(out_.Reasons[0].Why), .. Stamp(answer.Stamp)]);
@@ -62,16 +62,17 @@ public sealed class CsvAnswer
         Text(string.Join(" ", answer.Stops.Select(s => s.Say))), Text(string.Join(" ", answer.Stops.Select(s => s.See).Distinct())), string.Join(" + ", answer.Unanswered.Select(q => q.Word)),
     ];
 
-    private IEnumerable<string> Ranked(RankedCandidate ranked) =>
+    private IEnumerable<string> Ranked(Recommendation answer, RankedCandidate ranked) =>
     [
         "ranked", Number(ranked.Place), YesNo(ranked.TiedWithFirst), ranked.Candidate.Variant.Id, Text(ranked.Candidate.Variant.Label), YesNo(ranked.IsStanding), Number(ranked.Score),
         .. ranked.Points.Select(Number),
-        .. Place(ranked),
+        .. Place(answer, ranked),
     ];
 
-    private IEnumerable<string> Place(RankedCandidate ranked)
+    private IEnumerable<string> Place(Recommendation answer, RankedCandidate ranked)
     {
         var (candidate, choice) = (ranked.Candidate, ranked.Candidate.Choice);
+        var held = HeldSeen.In(_book, answer, candidate);
         return
         [
             Cm(choice?.Heights.FirstTry.Metres), choice is null ? "" : Text(candidate.Heights?.MadeBy(choice.Heights.FirstTry.Metres)), Cm(choice?.Heights.Fitting?.From.Metres), Cm(choice?.Heights.Fitting?.To.Metres),
@@ -80,7 +81,7 @@ public sealed class CsvAnswer
             Cm(choice?.FirstTry.Stance.Metres), Decimal(choice?.FirstTry.TurnOut.Degrees), VariantFacts.Of(_book, candidate.Variant, "grip"),
             _words.StrapsWord(ranked), ranked.Wishes.Word("footwear"), ranked.Wishes.Word("lowering"), ranked.Wishes.Word("load"), ranked.Wishes.Word("repetitions"), ranked.Wishes.Word("speed"),
             choice?.Fit switch { Fit.Fits => "yes", Fit.DoesNotFit => "no", _ => "" }, Decimal(choice?.Margins?.HipFlexion?.Value.Degrees),
-            Cm(choice?.Held?.Height.Metres), Cm(choice?.HeldLessComputed?.Metres),
+            Cm(held?.Height), Cm(held?.LessComputed),
         ];
     }
 

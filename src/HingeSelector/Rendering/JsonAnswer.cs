@@ -49,7 +49,7 @@ public sealed class JsonAnswer : IDisposable
         WriteQuestions(answer);
         _json.WriteStartArray("candidates");
         foreach (var ranked in answer.Ranked.Take(top))
-            _candidate.Write(ranked);
+            _candidate.Write(answer, ranked);
         _json.WriteEndArray();
         WriteExcluded(answer);
         WriteFindings(answer);

@@ -10,7 +10,7 @@ internal sealed class JsonCandidate(Utf8JsonWriter json, RuleBook book, Philosop
 {
     private readonly JsonSetUp _setUp = new(json, book);
 
-    public void Write(RankedCandidate ranked)
+    public void Write(Recommendation answer, RankedCandidate ranked)
     {
         json.WriteStartObject();
         json.WriteNumber("place", ranked.Place);
@@ -20,7 +20,7 @@ internal sealed class JsonCandidate(Utf8JsonWriter json, RuleBook book, Philosop
         json.WriteBoolean("isBlockVariant", ranked.IsStanding);
         json.WriteNumber("score", ranked.Score);
         WritePoints(ranked);
-        _setUp.Write(ranked);
+        _setUp.Write(answer, ranked);
         WriteChanges(ranked);
         WriteReasons(ranked);
         json.WriteStartArray("cues");

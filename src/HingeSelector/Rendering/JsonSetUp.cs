@@ -16,7 +16,7 @@ internal sealed class JsonSetUp(Utf8JsonWriter json, RuleBook book)
 
     private readonly SetUpText _words = new(book);
 
-    public void Write(RankedCandidate ranked)
+    public void Write(Recommendation answer, RankedCandidate ranked)
     {
         var candidate = ranked.Candidate;
         json.WriteStartObject("setUp");
@@ -29,7 +29,7 @@ internal sealed class JsonSetUp(Utf8JsonWriter json, RuleBook book)
         json.WriteString("straps", _words.StrapsWord(ranked));
         foreach (var word in new[] { "footwear", "lowering", "load", "repetitions", "speed" })
             json.WriteString(word, ranked.Wishes.Word(word));
-        WriteHeld(candidate);
+        WriteHeld(HeldSeen.In(book, answer, candidate));
         WritePosition(candidate.Choice?.Outcome as StartPosition);
         WriteSpare(candidate.Choice?.Margins);
         json.WriteEndObject();
@@ -152,20 +152,24 @@ internal sealed class JsonSetUp(Utf8JsonWriter json, RuleBook book)
         json.WriteEndObject();
     }
 
-    private void WriteHeld(Candidate candidate)
+    private void WriteHeld(HeldSeen? held)
     {
-        if (candidate.Choice is not { Held: { } held } choice)
+        if (held is null)
         {
             json.WriteNull("held");
             return;
         }
         json.WriteStartObject("held");
-        Metres("heightMetres", held.Height);
-        Metres("gripMetres", held.Grip);
-        Metres("stanceMetres", held.Stance);
-        Metres("lessComputedMetres", choice.HeldLessComputed);
+        Metres("heightMetres", Length.FromMetres(held.Height));
+        Metres("gripMetres", Known(held.Grip));
+        Metres("stanceMetres", Known(held.Stance));
+        Metres("computedMetres", Known(held.Computed));
+        Metres("lessComputedMetres", Known(held.LessComputed));
+        json.WriteBoolean("decides", held.Decides);
         json.WriteEndObject();
     }
+
+    private static Length? Known(double? metres) => metres is { } known ? Length.FromMetres(known) : null;
 
     private void WritePosition(StartPosition? position)
     {

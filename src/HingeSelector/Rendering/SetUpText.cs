@@ -102,20 +102,6 @@ public sealed class SetUpText(RuleBook book)
         return string.Join("; ", parts);
     }
 
-    /// <summary>What was seen at the bar beside what was computed; null without a held height.</summary>
-    public static string? Held(Candidate candidate)
-    {
-        if (candidate.Choice is not { Held: { } held } choice)
-            return null;
-        var seen = $"{Cm.Of(held.Height)} seen at the bar at a grip of {Cm.Of(held.Grip)}";
-        if (choice.ComputedLowest is not { } computed)
-            return $"{seen}; no height could be computed beside it";
-        var difference = choice.HeldLessComputed!.Value.Metres;
-        return Math.Abs(difference) < SameSpot / 10
-            ? $"{seen}, the same as computed"
-            : $"{seen}, {Cm.Of(computed)} computed: {Cm.Of(Math.Abs(difference))} {(difference > 0 ? "higher" : "lower")} than computed; what was seen decides";
-    }
-
     /// <summary>Whether the start fits, and why it came out as it did.</summary>
     public static string Fit(Candidate candidate) => candidate.Choice switch
     {
