@@ -71,18 +71,13 @@ public sealed class Selector
             table.AddChoice(cases.Candidates[one.Candidate.Variant.Index], one.Candidate);
     }
 
-    /// <summary>Scores of all candidates when every measure and the model are off by one standard error in the same direction.</summary>
-    internal Scores ScoresWithErrors(Question question, int sign)
+    /// <summary>Scores of all candidates, set-ups as chosen, when every measure and the model are off by one standard error in the same direction.</summary>
+    internal Scores ScoresWithErrors(Question question, CaseFacts cases, IReadOnlyList<ChosenSetUp> chosen, CandidateTable table, int sign)
     {
-        var athlete = ErrorScenario.Shift(question.Athlete, _book.Vocabulary, sign);
-        var facts = GatherFacts(athlete, question);
-        var (cases, candidates, table) = SolveStandardPostures(facts, question);
-        var evaluation = _loop.First(cases);
-        var chosen = SearchSetUps(facts, question, candidates, evaluation);
-        AddChosenPostures(cases, chosen, table);
-        foreach (var one in chosen)
-            table.ShiftByModelError(cases.Candidates[one.Candidate.Variant.Index], one.Candidate.Choice?.Margins, sign);
-        _loop.Second(cases, evaluation);
+        var facts = GatherFacts(ErrorScenario.Shift(question.Athlete, _book.Vocabulary, sign), question);
+        var shifted = new CaseFacts(facts, [.. chosen.Select(c => table.Shifted(cases.Candidates[c.Candidate.Variant.Index], c.Candidate.Choice?.Margins, sign))]);
+        var evaluation = _loop.First(shifted);
+        _loop.Second(shifted, evaluation);
         return Scores.Of(_book, evaluation.Fired, question.Philosophy);
     }
 

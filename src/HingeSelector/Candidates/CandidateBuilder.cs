@@ -71,7 +71,7 @@ public sealed class CandidateBuilder
     }
 
     /// <summary>A chosen candidate with the hands at another height or grip.</summary>
-    public Candidate At(Candidate candidate, Length? height = null, Length? grip = null)
+    public Candidate At(Candidate candidate, Length? height = null, Length? grip = null, bool withErrors = false)
     {
         if (candidate.Choice is not { } choice || _body is not KnownBody known)
             return candidate;
@@ -83,7 +83,7 @@ public sealed class CandidateBuilder
             {
                 FirstTry = setUp,
                 Outcome = outcome,
-                Margins = outcome is StartPosition ? new MarginFinder(known.Segments, _ranges, candidate.Pull!, Parameters).Find(setUp) : null,
+                Margins = outcome is StartPosition ? new MarginFinder(known.Segments, _ranges, candidate.Pull!, Parameters).Find(setUp, withErrors) : null,
             },
         };
     }
@@ -113,7 +113,7 @@ public sealed class CandidateBuilder
         var (_, grip) = PullOf.Grips(posture, segments, pull, rough, null, _book.Assumptions, Parameters);
         var setUp = SetUpSearch.Place(segments, pull, Length.FromMetres(heights.Standard), grip, Sole, Parameters);
         var outcome = PostureSolver.Solve(segments, pull, setUp, Parameters);
-        var margins = outcome is StartPosition ? new MarginFinder(segments, _ranges, pull, Parameters).Find(setUp) : null;
+        var margins = outcome is StartPosition ? new MarginFinder(segments, _ranges, pull, Parameters).Find(setUp, withErrors: false) : null;
         return new Candidate(variant, heights, pull, setUp, outcome, margins);
     }
 
@@ -147,7 +147,7 @@ public sealed class CandidateBuilder
     {
         var segments = ((KnownBody)_body).Segments;
         var setUp = candidate.Standard! with { Stance = pull.Stance.WidthFor(segments), TurnOut = pull.Stance.TurnOut };
-        return new MarginFinder(segments, _ranges, pull, Parameters).Find(setUp) is { } margins
+        return new MarginFinder(segments, _ranges, pull, Parameters).Find(setUp, withErrors: false) is { } margins
             && margins.HipAbduction is not { Value.Degrees: < 0 }
             && margins.TurnOut is not { Value.Degrees: < 0 };
     }

@@ -52,20 +52,24 @@ public sealed class CandidateTable
     public void AddChoice(FactValue[] table, Candidate candidate)
         => Write(table, AsSetUp, candidate, candidate.Choice?.FirstTry, candidate.Choice?.Outcome, candidate.Choice?.Margins, candidate.Choice);
 
-    /// <summary>Moves the spare degrees of the chosen set-up by the error of the model.</summary>
-    public void ShiftByModelError(FactValue[] table, Margins? margins, int sign)
+    /// <summary>A copy in which the spare degrees of both set-ups are off by one standard error of measuring and model together.</summary>
+    public FactValue[] Shifted(FactValue[] table, Margins? margins, int sign)
     {
-        Shift(table, "hip-spare", margins?.HipFlexion, sign);
-        Shift(table, "groin-spare", margins?.HipAbduction, sign);
-        Shift(table, "turn-out-spare", margins?.TurnOut, sign);
-        Shift(table, "ankle-spare", margins?.Dorsiflexion, sign);
+        var copy = (FactValue[])table.Clone();
+        Shift(copy, "hip-spare", margins?.HipFlexion, sign);
+        Shift(copy, "groin-spare", margins?.HipAbduction, sign);
+        Shift(copy, "turn-out-spare", margins?.TurnOut, sign);
+        Shift(copy, "ankle-spare", margins?.Dorsiflexion, sign);
+        return copy;
     }
 
     private void Shift(FactValue[] table, string word, Spare? spare, int sign)
     {
-        var slot = _book.Vocabulary[word].Slot + AsSetUp;
-        if (spare is { } s && table[slot].IsExact)
-            table[slot] = FactValue.Number(table[slot].Low + (sign * s.ModelError.Degrees));
+        foreach (var slot in new[] { _book.Vocabulary[word].Slot + Standard, _book.Vocabulary[word].Slot + AsSetUp })
+        {
+            if (spare is { } s && table[slot].IsExact)
+                table[slot] = FactValue.Number(table[slot].Low + (sign * s.Error.Degrees));
+        }
     }
 
     /// <summary>Moments of a position at the load of comparison; null without a position or body mass.</summary>

@@ -18,6 +18,6 @@ internal static class DeadBand
         // What the coach saw at the bar and a height that a rule asks for are not moved by the error of a computation.
         if (Math.Abs(computed - metres) < SameHeight || !inBand || choice.Reasons.Contains(ChoiceReason.HeldHeightDecides) || wishes.AtLeast > metres)
             return new ChosenSetUp(candidate, wishes, null);
-        return new ChosenSetUp(builder.At(candidate, Length.FromMetres(metres)), wishes, computed);
+        return new ChosenSetUp(builder.At(candidate, Length.FromMetres(metres), withErrors: true), wishes, computed);
     }
 }

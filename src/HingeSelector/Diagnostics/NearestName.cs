@@ -11,6 +11,9 @@ public static class NearestName
         var bestDistance = Math.Max(2, typed.Length / 3) + 1;
         foreach (var candidate in candidates.Order(StringComparer.Ordinal))
         {
+            // A difference in length is a distance already; long texts would cost time for nothing.
+            if (Math.Abs(candidate.Length - typed.Length) >= bestDistance)
+                continue;
             var distance = Distance(typed.ToLowerInvariant(), candidate.ToLowerInvariant());
             if (distance < bestDistance)
                 (best, bestDistance) = (candidate, distance);

@@ -51,8 +51,8 @@ public static partial class Problems
     /// <summary>HS5016: a last day before the first one.</summary>
     public static Diagnostic EndsBeforeItBegins(SourceSpan at, string what, string last, string first) => Error("HS5016", at, $"{what} ends on {last}, before it begins ({first}).", "Check the two dates; perhaps they were exchanged.");
 
-    /// <summary>HS5017: a value typed for a word that the program works out.</summary>
-    public static Diagnostic NotTyped(SourceSpan at, string word) => Error("HS5017", at, $"'{word}' is worked out by the program and is not typed.", "Remove it, and give the facts that it is worked out from.");
+    /// <summary>HS5017: a value typed for a word that is not about an athlete or that the program works out.</summary>
+    public static Diagnostic NotTyped(SourceSpan at, string word, string why) => Error("HS5017", at, $"'{word}' {why}; it is not typed for an athlete.", "Remove it.");
 
     /// <summary>HS5018: a column that every roster needs.</summary>
     public static Diagnostic MissingColumn(SourceSpan at, string column) => Error("HS5018", at, $"The header has no column '{column}'.", "Add it, or start from 'hinge-selector screen template'.");
@@ -74,4 +74,7 @@ public static partial class Problems
 
     /// <summary>HS5024: the low handles of a hex bar are not below its high ones.</summary>
     public static Diagnostic HandlesExchanged(SourceSpan at, string low, string high) => Error("HS5024", at, $"The low handles ({low}) are not below the high handles ({high}).", "Exchange the two heights, or leave one out when the bar has handles at one height.");
+
+    /// <summary>HS5025: one word answered in two places of one file.</summary>
+    public static Diagnostic AnsweredTwice(SourceSpan at, string word, SourceSpan first) => Error("HS5025", at, $"'{word}' is answered twice (first in line {first.Line + 1}).", "Remove one of the two.");
 }

@@ -33,9 +33,7 @@ internal sealed class GivenFacts
             var word = book.Vocabulary.Find(entry.Key.Value);
             (word is { IsMeasured: true } ? measured : direct).Add(entry);
         }
-        // An example tells facts, not dates: all of them are of its own day.
-        measured.Insert(0, new(new YamlScalar("date", false, given.Span), new YamlScalar(day.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture), false, given.Span)));
-        var record = ScreenReader.Read(new YamlMap(measured, given.Span), "example", book.Vocabulary, day, bag);
+        var record = ScreenReader.ReadUndated(new YamlMap(measured, given.Span), "example", book.Vocabulary, day, bag);
         if (record is null)
             return null;
         var facts = new GivenFacts(record);

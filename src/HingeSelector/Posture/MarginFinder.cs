@@ -23,7 +23,9 @@ public sealed partial class MarginFinder
     }
 
     /// <summary>The margins in a set-up; null when it has no position.</summary>
-    public Margins? Find(SetUp setUp)
+    /// <param name="setUp">The set-up.</param>
+    /// <param name="withErrors">Whether errors are worked out too; they cost a hundred times the values and are left at zero otherwise.</param>
+    public Margins? Find(SetUp setUp, bool withErrors = true)
     {
         var input = PoseInput.From(_segments, _pull, setUp, _parameters);
         var pose = PoseKernel.Solve(input);
@@ -31,10 +33,10 @@ public sealed partial class MarginFinder
             return null;
         var shinFree = _pull.Implement != ImplementKind.StraightBar;
         return new Margins(
-            HipFlexionSpare(input, pose),
-            AngleSpare(input, pose, s => s.HipAbduction, ThighOut),
+            HipFlexionSpare(input, pose, withErrors),
+            AngleSpare(input, pose, s => s.HipAbduction, ThighOut, withErrors),
             RotationSpare(setUp),
-            shinFree ? AngleSpare(input, pose, s => s.Dorsiflexion, Dorsiflexion) : null);
+            shinFree ? AngleSpare(input, pose, s => s.Dorsiflexion, Dorsiflexion, withErrors) : null);
     }
 
     /// <summary>The sides that count: the working one in a split stance, else both.</summary>
@@ -79,9 +81,9 @@ public sealed partial class MarginFinder
     /// <summary>One millimetre: a stance moved to make room for the hands must not fail on the last bit.</summary>
     private const double ClearanceTolerance = 0.001;
 
-    private static double ThighOut(Pose pose) => double.RadiansToDegrees(Math.Max(0, pose.ThighOut));
+    private static double ThighOut(in Pose pose) => double.RadiansToDegrees(Math.Max(0, pose.ThighOut));
 
-    private static double Dorsiflexion(Pose pose) => double.RadiansToDegrees(pose.Dorsiflexion);
+    private static double Dorsiflexion(in Pose pose) => double.RadiansToDegrees(pose.Dorsiflexion);
 
     private double? SmallestOf(Func<SideRange, AngleMeasure?> read, out Side side)
     {
@@ -108,14 +110,17 @@ public sealed partial class MarginFinder
             side);
     }
 
-    private Spare? AngleSpare(PoseInput input, Pose pose, Func<SideRange, AngleMeasure?> read, Func<Pose, double> demand)
+    private Spare? AngleSpare(in PoseInput input, in Pose pose, Func<SideRange, AngleMeasure?> read, Reading demand, bool withErrors)
     {
         if (SmallestOf(read, out var side) is not { } available)
             return null;
+        if (!withErrors)
+            return new Spare(Angle.FromDegrees(available - demand(pose)), default, default, side);
         var own = read(_ranges[side])!.Value.StandardError.Degrees;
-        var (segments, model) = Spread(input, available - demand(pose), p => available - demand(p));
+        var value = available - demand(pose);
+        var (segments, model) = Spread(input, value, (in Pose p) => available - demand(p));
         return new Spare(
-            Angle.FromDegrees(available - demand(pose)),
+            Angle.FromDegrees(value),
             Angle.FromDegrees(Math.Sqrt((own * own) + segments)),
             Angle.FromDegrees(Math.Sqrt(model)),
             side);

@@ -18,8 +18,8 @@ public static partial class QuantityText
         value = 0;
         problem = null;
         text = text.Trim().Replace('’', '\'').Replace('”', '"').Replace('−', '-');
-        if (dimension == Dimension.Length && TryReadFeetAndInches(text, out value))
-            return true;
+        if (dimension == Dimension.Length && FeetAndInches().Match(text) is { Success: true } feet)
+            return TryReadFeetAndInches(feet, out value, out problem);
         var match = NumberThenUnit().Match(text);
         if (!match.Success)
         {
@@ -58,7 +58,7 @@ public static partial class QuantityText
                 problem = $"the number has no unit; write {Expected(dimension)}";
                 return false;
             }
-            value = number * assumed.Factor;
+            value = Rounded(number * assumed.Factor);
             return true;
         }
         var unit = Unit.Find(unitText);
@@ -69,9 +69,15 @@ public static partial class QuantityText
                 : $"'{unitText}' measures {Name(unit.Dimension)}; expected {Expected(dimension)}";
             return false;
         }
-        value = number * unit.Factor;
+        value = Rounded(number * unit.Factor);
         return true;
     }
+
+    /// <summary>
+    /// 57 cm times 0.01 is 0.5700000000000001 and 0.57 m is 0.57: without this a limit met exactly would depend on the unit
+    /// in which somebody typed. Nine decimals are nanometres and micrograms.
+    /// </summary>
+    private static double Rounded(double value) => Math.Round(value, 9);
 
     /// <summary>Prints a value in a unit with no needless decimals.</summary>
     public static string Print(double value, Unit? unit)
@@ -104,16 +110,13 @@ public static partial class QuantityText
         _ => "a bare number",
     };
 
-    private static bool TryReadFeetAndInches(string text, out double metres)
+    private static bool TryReadFeetAndInches(Match match, out double metres, out string? problem)
     {
-        metres = 0;
-        var match = FeetAndInches().Match(text);
-        if (!match.Success)
-            return false;
         var feet = double.Parse(match.Groups["feet"].Value, CultureInfo.InvariantCulture);
         var inches = match.Groups["inches"].Success ? double.Parse(match.Groups["inches"].Value.Replace(',', '.'), CultureInfo.InvariantCulture) : 0;
-        metres = (feet * Unit.Find("ft")!.Factor) + (inches * Unit.Find("in")!.Factor);
-        return inches < 12;
+        metres = Rounded((feet * Unit.Find("ft")!.Factor) + (inches * Unit.Find("in")!.Factor));
+        problem = inches < 12 ? null : $"'{match.Value}' names {match.Groups["inches"].Value} inches beside the feet; a foot has 12";
+        return problem is null;
     }
 
     // "1,820" is a thousand to some and 1.82 to others; "0,820" and "1,82" are decimals to all.

@@ -56,10 +56,10 @@ public sealed class YamlReader
         {
             _bag.Add(Problems.NotYaml(Span(e.Start, 1), e.InnerException?.Message ?? e.Message));
         }
-        catch (InvalidOperationException e)
+        catch (InvalidOperationException)
         {
-            // A malformed list makes the library throw this instead of its own exception, without a place.
-            _bag.Add(Problems.NotYaml(Span(_last, 1), e.Message));
+            // A malformed list or map in brackets makes the library throw this instead of its own exception, without a place or a reason.
+            _bag.Add(Problems.NotYaml(Span(_last, 1), "a bracket is not closed, or a comma is missing"));
         }
         return null;
     }
@@ -82,7 +82,7 @@ public sealed class YamlReader
 
     private YamlNode ReadNode(Parser parser, int depth)
     {
-        var current = parser.Current ?? throw new InvalidOperationException("The file ends in the middle of a value.");
+        var current = parser.Current ?? throw new YamlException(_last, _last, "The file ends in the middle of a value.");
         _last = current.Start;
         if (depth > DeepestNesting)
             throw new YamlException(current.Start, current.End, $"Nested more than {DeepestNesting} deep.");

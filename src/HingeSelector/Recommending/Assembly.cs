@@ -53,9 +53,9 @@ internal sealed class Assembly
             stops = [.. stops.Where(s => s.Level == StopLevel.Emergency)];
         var mayPull = outcome is Outcome.Ranked or Outcome.LimitedToday;
         var excluded = mayPull ? Exclusions(stops) : [];
-        var ranking = mayPull ? new Ranking(_book, _question, _fired, _chosen, _tracer, new Alternatives(_book, _question.Philosophy, _builder, _table, _cases, Explained, _loop), _selector, [.. excluded.Select(e => e.Variant.Index)]) : null;
+        var ranking = mayPull ? new Ranking(_book, _question, _fired, _chosen, _tracer, new Alternatives(_book, _question.Philosophy, _builder, _table, _cases, Explained, _loop), sign => _selector.ScoresWithErrors(_question, _cases, _chosen, _table, sign), [.. excluded.Select(e => e.Variant.Index)]) : null;
         var silent = outcome == Outcome.Emergency;
-        return new Recommendation
+        return new Recommendation(() => silent ? [] : [.. Explained.Open.Order().Select(Opened)])
         {
             Athlete = _question.Athlete,
             Outcome = outcome,
@@ -65,7 +65,7 @@ internal sealed class Assembly
             Excluded = excluded,
             Findings = silent ? [] : [.. _book.Findings.Where(f => Explained.Findings[f.Index] == Truth.True).Select(f => f.Id)],
             Cautions = silent ? [] : Cautions(),
-            Open = silent ? [] : [.. Explained.Open.Order().Select(Opened)],
+            Fired = _fired,
             Remarks = silent ? [] : [.. Remarks(), .. ranking?.Remarks ?? []],
             Stamp = Stamps.Of(_book, _question),
         };

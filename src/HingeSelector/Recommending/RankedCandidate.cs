@@ -38,9 +38,9 @@ public sealed record RankedCandidate
     /// <summary>Whether it is the standing choice.</summary>
     public required bool IsStanding { get; init; }
 
-    /// <summary>Other heights that would do.</summary>
-    public IReadOnlyList<AlternativeSetUp> Heights { get; init; } = [];
+    /// <summary>Heights that would do, each with what it costs against the first try; looked up when asked for.</summary>
+    public required Lazy<IReadOnlyList<AlternativeSetUp>> Heights { get; init; }
 
-    /// <summary>Other grips that would do.</summary>
-    public IReadOnlyList<AlternativeSetUp> Grips { get; init; } = [];
+    /// <summary>Grips that would do, each with what it costs against the first try; looked up when asked for.</summary>
+    public required Lazy<IReadOnlyList<AlternativeSetUp>> Grips { get; init; }
 }

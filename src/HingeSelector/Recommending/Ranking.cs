@@ -17,7 +17,7 @@ internal sealed class Ranking
     private readonly Scores _scores;
     private readonly List<string> _remarks = [];
 
-    public Ranking(RuleBook book, Question question, List<Firing> fired, IReadOnlyList<ChosenSetUp> chosen, Tracer tracer, Alternatives alternatives, Selector selector, HashSet<int> excluded)
+    public Ranking(RuleBook book, Question question, List<Firing> fired, IReadOnlyList<ChosenSetUp> chosen, Tracer tracer, Alternatives alternatives, Func<int, Scores> scoresWithErrors, HashSet<int> excluded)
     {
         _book = book;
         _question = question;
@@ -27,7 +27,7 @@ internal sealed class Ranking
         _alternatives = alternatives;
         _scores = Scores.Of(book, fired, question.Philosophy);
         var order = book.Variants.Select(v => v.Index).Where(i => !excluded.Contains(i)).OrderByDescending(_scores.Total).ThenBy(i => i).ToList();
-        var tied = order.Count > 0 ? Tied(order, selector) : [];
+        var tied = order.Count > 0 ? Tied(order, scoresWithErrors) : [];
         KeepBlock(order, tied, excluded);
         Ranked = [.. order.Select((variant, place) => Build(variant, tied.Contains(variant) ? 1 : place + 1, tied.Contains(variant)))];
     }
@@ -40,12 +40,12 @@ internal sealed class Ranking
 
     // A lead counts when it is one step of the smallest weight or more, and when it survives the errors of measuring and model.
     // The tied ones follow each other without a gap: who is behind an untied candidate is not tied with the first.
-    private HashSet<int> Tied(List<int> order, Selector selector)
+    private HashSet<int> Tied(List<int> order, Func<int, Scores> scoresWithErrors)
     {
         var first = order[0];
         var step = _question.Philosophy.SmallestStep;
-        var worse = selector.ScoresWithErrors(_question, -1);
-        var better = selector.ScoresWithErrors(_question, 1);
+        var worse = scoresWithErrors(-1);
+        var better = scoresWithErrors(1);
         bool IsTied(int other) => Lead(_scores, first, other) < step || Lead(worse, first, other) <= 0 || Lead(better, first, other) <= 0;
         var tied = order.Skip(1).TakeWhile(IsTied).ToHashSet();
         if (tied.Count == 0)
@@ -109,8 +109,8 @@ internal sealed class Ranking
             Cautions = [.. fired.Where(f => f.Candidate >= 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, (RuleTrace?)_tracer.Trace(f)))),
                 .. chosen.Candidate.Variant.Cautions.Select(c => (c, (RuleTrace?)null))],
             IsStanding = _question.StandingInForce?.Variant == variant,
-            Heights = _alternatives.Heights(chosen.Candidate),
-            Grips = _alternatives.Grips(chosen.Candidate),
+            Heights = new(() => _alternatives.Heights(chosen.Candidate)),
+            Grips = new(() => _alternatives.Grips(chosen.Candidate)),
         };
     }
 

@@ -5,6 +5,12 @@ namespace HingeSelector.Recommending;
 /// <summary>The answer for one athlete on one day. Every surface renders this and nothing else.</summary>
 public sealed record Recommendation
 {
+    private readonly Lazy<IReadOnlyList<OpenRule>> _open;
+
+    /// <summary>Makes an answer.</summary>
+    /// <param name="open">Looks up the rules that cannot be decided, when asked for.</param>
+    public Recommendation(Func<IReadOnlyList<OpenRule>> open) => _open = new Lazy<IReadOnlyList<OpenRule>>(open);
+
     /// <summary>The athlete's file.</summary>
     public required AthleteRecord Athlete { get; init; }
 
@@ -29,8 +35,11 @@ public sealed record Recommendation
     /// <summary>Cautions about the athlete.</summary>
     public required IReadOnlyList<(string Text, RuleTrace Trace)> Cautions { get; init; }
 
+    /// <summary>Every rule that holds, in order.</summary>
+    public required IReadOnlyList<Rules.Evaluating.Firing> Fired { get; init; }
+
     /// <summary>Rules that cannot be decided.</summary>
-    public required IReadOnlyList<OpenRule> Open { get; init; }
+    public IReadOnlyList<OpenRule> Open => _open.Value;
 
     /// <summary>Remarks on what the answer assumes, on the standing choice and on the model.</summary>
     public required IReadOnlyList<string> Remarks { get; init; }

@@ -3,6 +3,15 @@ using HingeSelector.Rules;
 namespace HingeSelector.Recommending;
 
 /// <summary>A rule that took part in an answer, with the facts that it read.</summary>
-/// <param name="Rule">The rule.</param>
-/// <param name="Facts">What it read.</param>
-public sealed record RuleTrace(Rule Rule, IReadOnlyList<FactRead> Facts);
+/// <param name="rule">The rule.</param>
+/// <param name="read">Looks the facts up; most surfaces show few of them, so they are looked up when asked for.</param>
+public sealed class RuleTrace(Rule rule, Func<IReadOnlyList<FactRead>> read)
+{
+    private readonly Lazy<IReadOnlyList<FactRead>> _facts = new(read);
+
+    /// <summary>The rule.</summary>
+    public Rule Rule { get; } = rule;
+
+    /// <summary>What it read.</summary>
+    public IReadOnlyList<FactRead> Facts => _facts.Value;
+}

@@ -10,7 +10,9 @@ internal sealed class Tracer(RuleBook book, CaseFacts facts, Truth[] findings)
 {
     private static readonly string[] _answers = ["is absent", "is not decided", "is present"];
 
-    public RuleTrace Trace(Firing firing)
+    public RuleTrace Trace(Firing firing) => new(book.Rules[firing.Rule], () => Read(firing));
+
+    private List<FactRead> Read(Firing firing)
     {
         var rule = book.Rules[firing.Rule];
         var view = facts.View(firing.Candidate, findings);
@@ -22,7 +24,7 @@ internal sealed class Tracer(RuleBook book, CaseFacts facts, Truth[] findings)
             foreach (var (finding, _) in condition.Findings)
                 read.Add(new FactRead(book.Findings[finding].Id, book.Findings[finding].Label, _answers[(sbyte)findings[finding] + 1]));
         }
-        return new RuleTrace(rule, [.. read.Distinct()]);
+        return [.. read.Distinct()];
     }
 
     /// <summary>Words that keep a rule from being decided.</summary>

@@ -61,7 +61,7 @@ public static class AnswerText
             {
                 bag.Add(item.IsBlank
                     ? Problems.UnknownValue(item.Span, "", word.Id, word.Values) with { Hint = "Remove the '+' that joins nothing." }
-                    : Problems.UnknownValue(item.Span, item.Text, word.Id, word.Values));
+                    : Problems.UnknownValue(item.Span, item.Shown, word.Id, word.Values));
                 good = false;
             }
             else
@@ -72,12 +72,19 @@ public static class AnswerText
         return good ? FactValue.Of(bits) : null;
     }
 
-    /// <summary>Whether the words of a list are no and yes.</summary>
-    public static bool IsYesNo(Word word) => word.Values is ["no", "yes"];
+    /// <summary>Why a word is not typed in screens, for a message.</summary>
+    internal static string WhyNotTyped(Word word) => word.About switch
+    {
+        WordAbout.Variant => "is a property of a way of pulling",
+        WordAbout.Room => "is counted from the room file",
+        _ => "is worked out by the program",
+    };
+
+    private static bool IsYesNo(Word word) => word.Values is ["no", "yes"];
 
     private static FactValue? Number(Word word, Typed typed, DiagnosticBag bag, Unit? assumed)
     {
-        if (QuantityText.TryRead(typed.Text, word.Dimension, assumed ?? word.Unit, out var value, out var problem))
+        if (QuantityText.TryRead(typed.Shown, word.Dimension, assumed ?? word.Unit, out var value, out var problem))
             return FactValue.Number(value);
         bag.Add(Problems.BadQuantity(typed.Span, word.Id, problem!));
         return null;
@@ -87,21 +94,30 @@ public static class AnswerText
     {
         if (IsYesNo(word) && !typed.Quoted && Trap.IsOne(typed.Text))
         {
-            bag.Add(Problems.YamlTrap(typed.Span, typed.Text, "yes or no"));
+            bag.Add(Problems.YamlTrap(typed.Span, typed.Shown, "yes or no") with { Hint = YesOrNo(typed.Text) ?? "Leave it blank when nobody has asked." });
             return null;
         }
         var place = PlaceOf(word, typed.Text);
         if (place >= 0)
             return FactValue.Choice(place);
-        bag.Add(Problems.UnknownValue(typed.Span, typed.Text.Trim(), word.Id, word.Values));
+        var problem = Problems.UnknownValue(typed.Span, typed.Shown, word.Id, word.Values);
+        bag.Add(IsYesNo(word) && YesOrNo(typed.Text) is { } hint ? problem with { Hint = hint } : problem);
         return null;
     }
+
+    /// <summary>What to write instead of the many spellings of yes and no, spreadsheets' truth values among them.</summary>
+    private static string? YesOrNo(string text) => text.Trim().ToLowerInvariant() switch
+    {
+        "y" or "yes" or "on" or "true" or "1" or "x" => "Write 'yes', in small letters.",
+        "n" or "no" or "off" or "false" or "0" => "Write 'no', in small letters.",
+        _ => null,
+    };
 
     private static FactValue? Date(Typed typed, DiagnosticBag bag)
     {
         if (Parse.TryDate(typed.Text, out var date))
             return FactValue.Number(date.DayNumber);
-        bag.Add(Problems.BadDate(typed.Span, typed.Text));
+        bag.Add(Problems.BadDate(typed.Span, typed.Shown));
         return null;
     }
 

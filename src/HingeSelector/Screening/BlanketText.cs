@@ -21,12 +21,20 @@ internal static partial class BlanketText
         var match = Form().Match(typed.Text);
         if (!match.Success || match.Groups["answer"].Value.Trim() != group.Blanket)
         {
-            bag.Add(Problems.BadBlanket(typed.Span, group.Id, text, group.Blanket!));
+            var problem = Problems.BadBlanket(typed.Span, group.Id, typed.Shown, group.Blanket!);
+            bag.Add(Lacks(text, group) is { } what ? problem with { Hint = $"It lacks {what}. {problem.Hint}" } : problem);
             return null;
         }
         var day = match.Groups["date"];
         var date = Dates.Past(typed.Part(day.Index, day.Length), $"The answer to all of '{group.Id}'", on, bag);
         return date is null ? null : new BlanketAnswer(group, date, match.Groups["who"].Value.Trim(), false, typed);
+    }
+
+    private static string? Lacks(string text, WordGroup group)
+    {
+        if (!text.StartsWith(group.Blanket!, StringComparison.Ordinal))
+            return null;
+        return text.Contains("asked by", StringComparison.Ordinal) ? "the day on which it was asked" : "the name of who asked";
     }
 
     [GeneratedRegex(@"^\s*(?<answer>[^,]+),\s*asked by\s+(?<who>\S.*?)\s+on\s+(?<date>\S+)\s*$", RegexOptions.CultureInvariant)]

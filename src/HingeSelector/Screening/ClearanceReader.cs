@@ -24,14 +24,15 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
         var who = Required(map, "who");
         var profession = Required(map, "profession");
         var date = Required(map, "date") is { } dateText ? Dates.Any(dateText, bag) : null;
-        var until = Required(map, "valid-until") is { } untilText ? Dates.Any(untilText, bag) : null;
+        var untilText = Required(map, "valid-until");
+        var until = untilText is { } lastText ? Dates.Any(lastText, bag) : null;
         var covers = ReadCovers(map);
         var cap = map.Scalar("cap") is { Value.Length: > 0 } capText ? ReadCap(Typed.From(capText)) : null;
         var seenBy = Required(map, "letter-seen-by");
         map.Finish();
         return bag.ErrorCount > before
             ? null
-            : Make(profession!.Value.Text, who!.Value.Text, date!.Value, until!.Value, covers, cap, seenBy!.Value.Text, map.Span);
+            : Make(profession!.Value.Text, who!.Value.Text, date!.Value, until!.Value, covers, cap, seenBy!.Value.Text, map.Span, untilText!.Value.Span);
     }
 
     /// <summary>Reads <c>PROFESSION; WHO; DATE; valid until DATE; covers A + B; cap 40 kg; seen by WHO</c>.</summary>
@@ -44,7 +45,7 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
         var seenBy = Find(parts, "seen by ");
         if (parts.Count != (cap is null ? 6 : 7) || until is null || covers is null || seenBy is null || parts.Any(p => p.IsBlank))
         {
-            bag.Add(Problems.BadClearance(typed.Span, typed.Text.Trim()));
+            bag.Add(Problems.BadClearance(typed.Span, typed.Shown));
             return null;
         }
         var before = bag.ErrorCount;
@@ -54,14 +55,14 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
         var highest = cap is null ? null : ReadCap(cap.Value);
         return bag.ErrorCount > before
             ? null
-            : Make(parts[0].Text, parts[1].Text, date!.Value, last!.Value, names, highest, seenBy.Value.Text, typed.Span);
+            : Make(parts[0].Text, parts[1].Text, date!.Value, last!.Value, names, highest, seenBy.Value.Text, typed.Span, until.Value.Span);
     }
 
-    private Clearance? Make(string profession, string who, DateOnly date, DateOnly until, IReadOnlyList<string> covers, double? cap, string seenBy, SourceSpan span)
+    private Clearance? Make(string profession, string who, DateOnly date, DateOnly until, IReadOnlyList<string> covers, double? cap, string seenBy, SourceSpan span, SourceSpan untilSpan)
     {
         if (until >= date)
             return new Clearance(profession, who, date, until, covers, cap, seenBy, span);
-        bag.Add(Problems.EndsBeforeItBegins(span, "The clearance", Dates.Print(until), Dates.Print(date)));
+        bag.Add(Problems.EndsBeforeItBegins(untilSpan, "The clearance", Dates.Print(until), Dates.Print(date)));
         return null;
     }
 
@@ -97,16 +98,16 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
     private IReadOnlyList<string> ReadCovers(IReadOnlyList<Typed> names)
     {
         foreach (var name in names.Where(n => !vocabulary.ClearanceCovers.Contains(n.Text, StringComparer.Ordinal)))
-            bag.Add(Problems.UnknownValue(name.Span, name.Text, "covers", vocabulary.ClearanceCovers));
+            bag.Add(Problems.UnknownValue(name.Span, name.Shown, "covers", vocabulary.ClearanceCovers));
         return [.. names.Select(n => n.Text)];
     }
 
     private double? ReadCap(Typed typed)
     {
-        if (!QuantityText.TryRead(typed.Text, Dimension.Mass, Unit.Find("kg"), out var cap, out var problem))
+        if (!QuantityText.TryRead(typed.Shown, Dimension.Mass, Unit.Find("kg"), out var cap, out var problem))
             bag.Add(Problems.BadQuantity(typed.Span, "cap", problem!));
         else if (cap is <= 0 or > 500)
-            bag.Add(Problems.OutOfRange(typed.Span, "cap", typed.Text, "more than 0 kg", "500 kg"));
+            bag.Add(Problems.OutOfRange(typed.Span, "cap", typed.Shown, "more than 0 kg", "500 kg"));
         else
             return cap;
         return null;

@@ -14,7 +14,7 @@ internal static class Dates
             return null;
         if (Parse.TryDate(typed.Text, out var date))
             return date;
-        bag.Add(Problems.BadDate(typed.Span, typed.Text.Trim()));
+        bag.Add(Problems.BadDate(typed.Span, typed.Shown));
         return null;
     }
 

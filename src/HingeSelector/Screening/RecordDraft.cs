@@ -41,7 +41,7 @@ internal sealed class RecordDraft(Vocabulary vocabulary, DateOnly on, Diagnostic
         if (answer.Value.State == FactState.NotMeasured)
             return;
         if (_given.TryGetValue(key, out var first))
-            bag.Add(Problems.RepeatedKey(answer.Key, answer.Word.Id, first.Key));
+            bag.Add(Problems.AnsweredTwice(answer.Key, answer.Word.Id, first.Key));
         else
             _given.Add(key, answer);
     }

@@ -94,9 +94,9 @@ internal sealed partial class RosterHeader
         var side = name.EndsWith(" left", StringComparison.Ordinal) ? Sides.Left : name.EndsWith(" right", StringComparison.Ordinal) ? Sides.Right : -1;
         var id = side < 0 ? name : name[..name.LastIndexOf(' ')];
         if (_vocabulary.Find(id) is not { } word)
-            _bag.Add(_vocabulary.GroupIds.Contains(id) ? Problems.GroupWithoutBlanket(cell.Span, id) : Problems.UnknownColumn(cell.Span, cell.Text.Trim(), _known));
+            _bag.Add(_vocabulary.GroupIds.Contains(id) ? Problems.GroupWithoutBlanket(cell.Span, id) : Problems.UnknownColumn(cell.Span, new Typed(name, true, cell.Span).Shown, _known));
         else if (!word.IsMeasured)
-            _bag.Add(Problems.NotTyped(cell.Span, word.Id));
+            _bag.Add(Problems.NotTyped(cell.Span, word.Id, AnswerText.WhyNotTyped(word)));
         else if (word.Sided && side < 0)
             _bag.Add(Problems.SidesExpected(cell.Span, word.Id) with { Hint = $"Give each side a column: '{word.Id} left' and '{word.Id} right'." });
         else if (!word.Sided && side >= 0)
@@ -125,7 +125,7 @@ internal sealed partial class RosterHeader
         foreach (var column in columns.Where(c => c.Kind != RosterColumnKind.Unnamed))
         {
             if (!seen.Add((column.Kind, column.Word?.Id ?? column.Group?.Id, column.Side)))
-                _bag.Add(Problems.RepeatedColumn(column.Header.Span, column.Header.Text.Trim()));
+                _bag.Add(Problems.RepeatedColumn(column.Header.Span, column.Header.Shown));
         }
     }
 

@@ -118,7 +118,7 @@ public sealed class RosterReader
                 draft.Day.By = cell.Text.Trim();
                 break;
             default:
-                bag.Add(Problems.ValueWithoutColumn(cell.Span, cell.Text.Trim()));
+                bag.Add(Problems.ValueWithoutColumn(cell.Span, cell.Shown));
                 break;
         }
     }

@@ -51,27 +51,32 @@ public sealed class ScreenReader
     public static AthleteRecord? Read(SourceText source, Vocabulary vocabulary, DateOnly on, DiagnosticBag bag)
         => YamlReader.Read(ByteOrderMark.Without(source), bag) is { } root ? Read(root, FileName(source.Path), vocabulary, on, bag) : null;
 
-    /// <summary>Reads facts that stand inside another file, such as the example of a rule.</summary>
-    /// <param name="root">The map of facts, with or without sections.</param>
+    /// <summary>Reads facts that stand inside another file and have no date of their own, such as the example of a rule.</summary>
+    /// <param name="facts">The map of facts, with or without sections.</param>
     /// <param name="id">Id of the athlete where the map gives none.</param>
     /// <param name="vocabulary">The words.</param>
-    /// <param name="on">Day of the answer.</param>
+    /// <param name="on">Day of the answers and of the decision.</param>
     /// <param name="bag">Collects faults.</param>
     /// <returns>The record, or null when there were faults.</returns>
-    public static AthleteRecord? Read(YamlNode root, string id, Vocabulary vocabulary, DateOnly on, DiagnosticBag bag)
+    public static AthleteRecord? ReadUndated(YamlMap facts, string id, Vocabulary vocabulary, DateOnly on, DiagnosticBag bag)
     {
-        if (root is not YamlMap map)
-        {
-            bag.Add(Problems.WrongShape(root.Span, "A screen", "a map of keys and values", root.KindName));
-            return null;
-        }
-        var before = bag.ErrorCount;
-        var record = new ScreenReader(id, vocabulary, on, bag).Read(map);
-        return bag.ErrorCount == before ? record : null;
+        var reader = new ScreenReader(id, vocabulary, on, bag);
+        foreach (var about in _sections.Values)
+            reader._draft.Head(about).Date = on;
+        return reader.Read(facts);
     }
 
-    private AthleteRecord Read(YamlMap map)
+    private static AthleteRecord? Read(YamlNode root, string id, Vocabulary vocabulary, DateOnly on, DiagnosticBag bag)
     {
+        if (root is YamlMap map)
+            return new ScreenReader(id, vocabulary, on, bag).Read(map);
+        bag.Add(Problems.WrongShape(root.Span, "A screen", "a map of keys and values", root.KindName));
+        return null;
+    }
+
+    private AthleteRecord? Read(YamlMap map)
+    {
+        var before = _bag.ErrorCount;
         foreach (var (key, value) in map.Entries)
         {
             if (_sections.TryGetValue(key.Value, out var about))
@@ -79,7 +84,8 @@ public sealed class ScreenReader
             else if (!ReadTopKey(key, value))
                 ReadFact(key, value, null, _topKeys);
         }
-        return _draft.Finish(_id);
+        var record = _draft.Finish(_id);
+        return _bag.ErrorCount == before ? record : null;
     }
 
     private bool ReadTopKey(YamlScalar key, YamlNode value)
@@ -157,17 +163,17 @@ public sealed class ScreenReader
         var word = _vocabulary.Find(key.Value);
         if (word is { IsMeasured: true })
         {
-            CheckSection(key, word.About, section);
-            _facts.Read(word, key, value);
+            // A misplaced answer is still looked at for faults of its own, but takes no part in the record.
+            (IsInPlace(key, word.About, section) ? _facts : new FactNodeReader(new RecordDraft(_vocabulary, _on, _bag), _on, _bag)).Read(word, key, value);
         }
         else if (word is not null)
         {
-            _bag.Add(Problems.NotTyped(key.Span, word.Id));
+            _bag.Add(Problems.NotTyped(key.Span, word.Id, AnswerText.WhyNotTyped(word)));
         }
         else if (_vocabulary.GroupIds.Contains(key.Value))
         {
-            CheckSection(key, _vocabulary.InGroup(key.Value)[0].About, section);
-            ReadBlanket(key, value);
+            if (IsInPlace(key, _vocabulary.InGroup(key.Value)[0].About, section))
+                ReadBlanket(key, value);
         }
         else
         {
@@ -175,10 +181,12 @@ public sealed class ScreenReader
         }
     }
 
-    private void CheckSection(YamlScalar key, WordAbout about, string? section)
+    private bool IsInPlace(YamlScalar key, WordAbout about, string? section)
     {
-        if (section is not null && _sections[section] != about)
-            _bag.Add(Problems.WrongSection(key.Span, key.Value, section, about.ToString().ToLowerInvariant()));
+        if (section is null || _sections[section] == about)
+            return true;
+        _bag.Add(Problems.WrongSection(key.Span, key.Value, section, about.ToString().ToLowerInvariant()));
+        return false;
     }
 
     private void ReadBlanket(YamlScalar key, YamlNode value)
@@ -195,7 +203,7 @@ public sealed class ScreenReader
         if (Scalar(key, value) is not { IsBlank: false } typed)
             return;
         if (!typed.Quoted && Trap.IsOne(typed.Text))
-            _bag.Add(Problems.YamlTrap(typed.Span, typed.Text, "the id of an athlete"));
+            _bag.Add(Problems.YamlTrap(typed.Span, typed.Text, "the id of an athlete") with { Hint = $"Quote it: '{typed.Text}'." });
         _id = typed.Text.Trim();
     }
 

@@ -6,7 +6,7 @@ namespace HingeSelector.Screening;
 internal sealed class SectionHead
 {
     /// <summary>Day of the section's answers; null when not said.</summary>
-    public DateOnly? Date { get; private set; }
+    public DateOnly? Date { get; set; }
 
     /// <summary>Whether a date was typed but could not be used; then its absence is no second fault.</summary>
     public bool Faulty { get; private set; }

@@ -44,7 +44,7 @@ public sealed class StandingReader
         foreach (var choice in map.List("standing").Select(ReadChoice).OfType<StandingChoice>())
         {
             if (!choices.TryAdd(choice.Athlete, choice))
-                _bag.Add(Problems.DuplicateId(choice.Span, "standing choice of", choice.Athlete, choices[choice.Athlete].Span));
+                _bag.Add(Problems.DuplicateId(choice.Span, "standing choice of", choice.Athlete, choices[choice.Athlete].Span) with { Hint = "Give each athlete one standing choice." });
         }
         map.Finish();
         return choices;

@@ -9,11 +9,23 @@ namespace HingeSelector.Screening;
 /// <param name="Span">Where, quotes included.</param>
 public readonly record struct Typed(string Text, bool Quoted, SourceSpan Span)
 {
+    private const int LongestQuotation = 80;
+
     /// <summary>Takes a YAML value.</summary>
     public static Typed From(YamlScalar scalar) => new(scalar.Value, scalar.Quoted, scalar.Span);
 
     /// <summary>Whether nothing is there.</summary>
     public bool IsBlank => string.IsNullOrWhiteSpace(Text);
+
+    /// <summary>The text as a message may quote it: one line, and no more of it than helps to find it.</summary>
+    public string Shown
+    {
+        get
+        {
+            var line = string.Join(' ', Text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+            return line.Length <= LongestQuotation ? line : line[..LongestQuotation] + "...";
+        }
+    }
 
     /// <summary>A piece of the text with its own place.</summary>
     /// <remarks>Where quotes were doubled or a guard was taken off, places inside no longer line up: then the whole is shown.</remarks>
