@@ -154,7 +154,8 @@ internal static class PoseKernel
         var across = Math.Sqrt((trunk * trunk) - (along * along));
         pose.ShoulderX = pose.HipX + (((along * dx) - (across * dy)) / apart);
         pose.ShoulderY = pose.HipY + (((along * dy) + (across * dx)) / apart);
-        return true;
+        // A trunk that leans backwards is past the top of the lift.
+        return pose.ShoulderX >= pose.HipX || Fails(ref pose, PoseStatus.HandsAboveStanding);
     }
 
     private static void Measure(in PoseInput p, ref Pose pose)

@@ -48,7 +48,8 @@ public static class SetUpSearch
             wanted = floor;
         var height = AtOrAbove(request.Heights, wanted, out var tooLow);
         var grip = request.Held?.Grip ?? Nearest(request.Grips, request.StandardGrip);
-        var stance = request.Held?.Stance ?? Length.FromMetres(pull.Stance.Basis == StanceBasis.Metres ? pull.Stance.Amount : parameters.NarrowestStance);
+        var stance = request.Held?.Stance ?? Length.FromMetres(
+            pull.Stance.Amount * (pull.Stance.Basis == StanceBasis.Metres ? 1 : parameters.TypicalShoulderBreadth));
         var reasons = new List<ChoiceReason> { ChoiceReason.BodyNotKnown };
         if (request.Held is not null)
             reasons.Add(ChoiceReason.HeldHeightDecides);

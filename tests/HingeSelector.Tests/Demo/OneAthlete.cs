@@ -108,8 +108,8 @@ internal static class OneAthlete
         => answer.Ranked(variant).Points[RepositoryFiles.Book.Criteria.First(c => c.Id == criterion).Index];
 
     /// <summary>Points of every ranked candidate in a criterion.</summary>
-    public static IReadOnlyDictionary<string, int> AllPoints(this Recommendation answer, string criterion)
-        => answer.Ranked.ToDictionary(r => r.Candidate.Variant.Id, r => r.Points[RepositoryFiles.Book.Criteria.First(c => c.Id == criterion).Index]);
+    public static IReadOnlyList<(string Variant, int Points)> AllPoints(this Recommendation answer, string criterion)
+        => [.. answer.Ranked.Select(r => (r.Candidate.Variant.Id, r.Points[RepositoryFiles.Book.Criteria.First(c => c.Id == criterion).Index])).Order()];
 
     /// <summary>Height of the hands in centimetres.</summary>
     public static double Height(this Recommendation answer, string variant) => answer.Ranked(variant).Candidate.Choice!.FirstTry.HandHeight.Centimetres;

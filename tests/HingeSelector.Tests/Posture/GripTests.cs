@@ -48,6 +48,10 @@ public sealed class GripTests
         SetUpSearch.Place(MeanMan.Segments, wide, Cm(22.5), Cm(80), Length.Zero, Parameters).Stance.ShouldBe(Cm(45));
     }
 
+    [Fact]
+    public void Grips_to_try_ascend_in_steps_and_stay_inside_the_range()
+        => new GripRange(Cm(50), Cm(60)).Steps(Cm(2.5)).Select(g => Math.Round(g.Centimetres, 6)).ShouldBe([50, 52.5, 55, 57.5, 60]);
+
     // Ring marks 810 mm (powerlifting) and 1310 mm between collars: rule summaries.
     [Fact]
     public void A_grip_is_also_a_place_on_the_bar()

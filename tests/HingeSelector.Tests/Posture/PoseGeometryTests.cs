@@ -95,6 +95,16 @@ public sealed class PoseGeometryTests
     }
 
     [Fact]
+    public void A_load_between_the_feet_lets_the_shank_lean_freely_and_the_arms_hang_inwards()
+    {
+        var pull = Sumo with { Implement = ImplementKind.LoadBetweenFeet };
+        var p = Solved(MeanMan.Segments, pull, At(28, 12, pull, MeanMan.Segments));
+        p.Dorsiflexion.Degrees.ShouldBe(Parameters.FreeShankLean, 1e-9);
+        p.ShoulderAbduction.Degrees.ShouldBeLessThan(0);
+        p.ArmToKneeClearance.Metres.ShouldBeGreaterThan(0);
+    }
+
+    [Fact]
     public void The_hip_window_holds_the_hip_height_of_the_position()
     {
         var setUp = At(22.5, 55, Conventional, MeanMan.Segments);
