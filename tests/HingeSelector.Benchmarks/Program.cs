@@ -7,7 +7,6 @@ var runs = new Dictionary<string, Func<string[], int>>(StringComparer.Ordinal)
     ["decide"] = DecideRun.Run,
     ["first-choices"] = FirstChoicesRun.Run,
     ["rank"] = RankRun.Run,
-    ["shape"] = ShapeRun.Run,
 };
 if (args.Length > 0 && runs.TryGetValue(args[0], out var run))
     return run(args[1..]);
