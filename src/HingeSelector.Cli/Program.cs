@@ -1,11 +1,3 @@
-using HingeSelector.Diagnostics;
-using HingeSelector.Rules;
-using HingeSelector.Rules.Reading;
+using HingeSelector.Cli.Frame;
 
-var bag = new DiagnosticBag();
-var book = RuleBookReader.Read(RuleFiles.FromFolder("rules"), bag);
-if (book is not null && !bag.HasErrors)
-    new HingeSelector.Examples.ExampleRunner(book).RunAll(bag);
-Console.WriteLine(DiagnosticPrinter.Print(bag.Sorted));
-Console.WriteLine($"{bag.Sorted.Count} faults; {book?.Rules.Count} rules");
-return bag.HasErrors ? 1 : 0;
+return Entry.Run(args, Surroundings.OfProcess());

@@ -55,6 +55,7 @@ public sealed class ModelParameters
         ExtensorArm = _values["extensor-arm"].Value;
         ExtensorAngle = _values["extensor-angle"].Value;
         SplitWorkingShare = _values["split-working-share"].Value;
+        TypicalShoulderBreadth = _values["typical-shoulder-breadth"].Value;
         SameWidthWithin = _values["same-width-within"].Value;
         MeasuredSegmentError = Length.FromMetres(_values["measured-segment-error"].Value);
     }
@@ -86,6 +87,7 @@ public sealed class ModelParameters
         new("knee-to-wall-slope", Dimension.None),
         new("abduction-open-above", Dimension.Angle),
         new("cautious-height", Dimension.Length),
+        new("typical-shoulder-breadth", Dimension.Length),
         new("same-width-within", Dimension.Length),
         new("measured-segment-error", Dimension.Length),
         new("l5s1-along-trunk", Dimension.None),
@@ -165,6 +167,9 @@ public sealed class ModelParameters
 
     /// <summary>Hand height of a first step when neither segments nor a held height are known, m.</summary>
     public double CautiousHeight { get; }
+
+    /// <summary>Biacromial breadth of a first stance when neither segments nor a held stance are known, m.</summary>
+    public double TypicalShoulderBreadth { get; }
 
     /// <summary>Two grips or stances that differ by no more than this are the same one, m.</summary>
     public double SameWidthWithin { get; }

@@ -39,12 +39,9 @@ public static partial class Problems
     /// <summary>HS3011: a rule without any conclusion.</summary>
     public static Diagnostic NoConclusion(SourceSpan at, string rule) => Error("HS3011", at, $"'{rule}' concludes nothing.", "Add a conclusion under 'then'.");
 
-    /// <summary>HS3012: two rules of one file set share everything that they conclude and read.</summary>
+    /// <summary>HS3012: more than the compiled form can hold.</summary>
     public static Diagnostic TooMany(SourceSpan at, string what, int limit) => Error("HS3012", at, $"There are more than {limit} {what}; the compiled form holds {limit}.");
 
     /// <summary>HS3013: a finding that nothing concludes.</summary>
     public static Diagnostic FindingNeverConcluded(SourceSpan at, string id) => Error("HS3013", at, $"No rule concludes the finding '{id}'.", "Write the rule, or remove the declaration.");
-
-    /// <summary>HS3014: a request that no variant permits.</summary>
-    public static Diagnostic ContradictsItself(SourceSpan at, string word) => Error("HS3014", at, $"Two conditions on '{word}' cannot hold together, so the rule can never fire.", "Remove one of the two, or use 'any of'.");
 }

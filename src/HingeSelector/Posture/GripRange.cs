@@ -32,6 +32,16 @@ public readonly record struct GripRange(Length From, Length To)
         }
     }
 
+    /// <summary>Grips to try, from the narrowest upwards.</summary>
+    /// <param name="step">What the hand can be moved by and found again on the bar.</param>
+    public IReadOnlyList<Length> Steps(Length step)
+    {
+        var grips = new List<Length>();
+        for (var i = 0; From + (step * i) <= To + Length.FromMetres(SetUpSearchRun.SameLength); i++)
+            grips.Add(From + (step * i));
+        return grips;
+    }
+
     private static GripRange Ordered(double a, double b) => new(Length.FromMetres(Math.Min(a, b)), Length.FromMetres(Math.Max(a, b)));
 
     /// <summary>

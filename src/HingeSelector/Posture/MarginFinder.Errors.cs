@@ -9,6 +9,9 @@ public sealed partial class MarginFinder
     /// <summary>Half the width of an even spread is this many of its standard deviations (square root of three).</summary>
     private const double EvenSpread = 1.7320508075688772;
 
+    /// <summary>Reads one angle off a position.</summary>
+    private delegate double Reading(in Pose pose);
+
     /// <summary>The hip's own numbers in one try: those of the model, or one of them changed.</summary>
     private readonly record struct HipTry(double LumbarShare, double Slope, double PelvisShare, double RaiseShift, double BentShift, Side? Only);
 
@@ -66,14 +69,14 @@ public sealed partial class MarginFinder
         return smallest - pose.HipDemand(attempt.LumbarShare);
     }
 
-    private Spare? HipFlexionSpare(PoseInput input, Pose pose, bool withErrors)
+    private Spare? HipFlexionSpare(in PoseInput input, Pose pose, bool withErrors)
     {
         if (HipSpare(pose, Nominal, out var side) is not { } value)
             return null;
         if (!withErrors)
             return new Spare(Angle.FromDegrees(value), default, default, side);
         var here = Nominal with { Only = side };
-        var (measuring, model) = Spread(input, value, p => HipSpare(p, here, out _)!.Value);
+        var (measuring, model) = Spread(input, value, (in Pose p) => HipSpare(p, here, out _)!.Value);
         var raise = _ranges[side].StraightLegRaise?.StandardError.Degrees ?? 0;
         var bent = _ranges[side].KneeBentHipFlexion?.StandardError.Degrees ?? 0;
         measuring += Half(here with { RaiseShift = raise }, here with { RaiseShift = -raise })
@@ -97,7 +100,7 @@ public sealed partial class MarginFinder
     /// Variance of a result from segments (with their correlations) and from the posture parameters, each by the change over
     /// its own error or span, so that a kink inside it counts by its share.
     /// </summary>
-    private (double Segments, double Model) Spread(PoseInput input, double nominal, Func<Pose, double> result)
+    private (double Segments, double Model) Spread(in PoseInput input, double nominal, Reading result)
     {
         Span<double> shifts = stackalloc double[Sensitivity.Segments.Count];
         var segments = 0.0;
@@ -115,7 +118,7 @@ public sealed partial class MarginFinder
         }
 
         var model = 0.0;
-        foreach (var id in Sensitivity.PostureParameters)
+        foreach (var id in Sensitivity.ParametersFor(_pull))
         {
             var range = _parameters.RangeOf(id);
             var high = input;
@@ -130,7 +133,7 @@ public sealed partial class MarginFinder
     }
 
     /// <summary>Half the change from one end to the other; where an end has no position, the whole change to the other end.</summary>
-    private static double HalfChange(in PoseInput low, in PoseInput high, double nominal, Func<Pose, double> result)
+    private static double HalfChange(in PoseInput low, in PoseInput high, double nominal, Reading result)
     {
         var a = PoseKernel.Solve(low);
         var b = PoseKernel.Solve(high);

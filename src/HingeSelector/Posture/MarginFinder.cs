@@ -81,9 +81,9 @@ public sealed partial class MarginFinder
     /// <summary>One millimetre: a stance moved to make room for the hands must not fail on the last bit.</summary>
     private const double ClearanceTolerance = 0.001;
 
-    private static double ThighOut(Pose pose) => double.RadiansToDegrees(Math.Max(0, pose.ThighOut));
+    private static double ThighOut(in Pose pose) => double.RadiansToDegrees(Math.Max(0, pose.ThighOut));
 
-    private static double Dorsiflexion(Pose pose) => double.RadiansToDegrees(pose.Dorsiflexion);
+    private static double Dorsiflexion(in Pose pose) => double.RadiansToDegrees(pose.Dorsiflexion);
 
     private double? SmallestOf(Func<SideRange, AngleMeasure?> read, out Side side)
     {
@@ -110,16 +110,17 @@ public sealed partial class MarginFinder
             side);
     }
 
-    private Spare? AngleSpare(PoseInput input, Pose pose, Func<SideRange, AngleMeasure?> read, Func<Pose, double> demand, bool withErrors)
+    private Spare? AngleSpare(in PoseInput input, in Pose pose, Func<SideRange, AngleMeasure?> read, Reading demand, bool withErrors)
     {
         if (SmallestOf(read, out var side) is not { } available)
             return null;
         if (!withErrors)
             return new Spare(Angle.FromDegrees(available - demand(pose)), default, default, side);
         var own = read(_ranges[side])!.Value.StandardError.Degrees;
-        var (segments, model) = Spread(input, available - demand(pose), p => available - demand(p));
+        var value = available - demand(pose);
+        var (segments, model) = Spread(input, value, (in Pose p) => available - demand(p));
         return new Spare(
-            Angle.FromDegrees(available - demand(pose)),
+            Angle.FromDegrees(value),
             Angle.FromDegrees(Math.Sqrt((own * own) + segments)),
             Angle.FromDegrees(Math.Sqrt(model)),
             side);

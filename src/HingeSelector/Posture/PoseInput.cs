@@ -11,7 +11,7 @@ internal struct PoseInput
     public double AnkleHeight, Shank, Thigh, TrunkToAcromion, ArmToGrip, Biacromial, HipBreadth, TrunkBreadth, FootLength, HeelToAnkle;
     public double Reach, Chord, ShoulderDrop, ShoulderSpacing, HipSpacing, ShinDepth, BarRadius, BarOverFoot;
     public double ShoulderAhead, ShoulderAheadFree, LeanLimit, FreeLean, HandleLine, KneeArm, FoldLimit, LowestBar;
-    public double HandHeight, Sole, Grip, Stance, TurnOut, KeptKnees;
+    public double HandHeight, Sole, Grip, Stance, TurnOutCosine, TurnOutTangent, KeptKnees;
     public ImplementKind Implement;
     public LegUse Legs;
     public ArmPlacement Arms;
@@ -68,6 +68,7 @@ internal struct PoseInput
         Sole = setUp.Sole.Metres;
         Grip = setUp.Grip.Metres;
         Stance = setUp.Stance.Metres;
-        TurnOut = setUp.TurnOut.Radians;
+        TurnOutCosine = Math.Cos(setUp.TurnOut.Radians);
+        TurnOutTangent = Math.Tan(setUp.TurnOut.Radians);
     }
 }

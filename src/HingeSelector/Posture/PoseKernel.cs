@@ -18,7 +18,7 @@ internal static class PoseKernel
         if (onShins && pose.HandY < p.LowestBar)
             return Ended(ref pose, PoseStatus.BarAtTheFoot);
 
-        var midFoot = ((p.BarOverFoot * p.FootLength) - p.HeelToAnkle) * Math.Cos(p.TurnOut);
+        var midFoot = ((p.BarOverFoot * p.FootLength) - p.HeelToAnkle) * p.TurnOutCosine;
         pose.HandX = onShins ? midFoot : midFoot * p.HandleLine;
         if (!LeanShank(p, midFoot, ref pose) || !PlaceKnee(p, ref pose, out var thigh) || !ReachOfArm(p, ref pose, out var arm))
             return pose;
@@ -53,7 +53,7 @@ internal static class PoseKernel
         if (!p.KneesKept && p.Implement != ImplementKind.StraightBar)
         {
             // The shank leans over the foot, and the foot may point outwards.
-            pose.ShankForward = Math.Atan(Math.Tan(p.FreeLean) * Math.Cos(p.TurnOut));
+            pose.ShankForward = Math.Atan(Math.Tan(p.FreeLean) * p.TurnOutCosine);
             return true;
         }
 
@@ -75,17 +75,17 @@ internal static class PoseKernel
     private static bool PlaceKnee(in PoseInput p, ref Pose pose, out double thighInSideView)
     {
         var forward = Math.Tan(pose.ShankForward);
-        var outward = forward * Math.Tan(p.TurnOut);
+        var outward = forward * p.TurnOutTangent;
         var scale = p.Shank / Math.Sqrt(1 + (forward * forward) + (outward * outward));
         pose.KneeX = forward * scale;
         pose.KneeY = p.AnkleHeight + scale;
         pose.KneeZ = (p.Stance / 2) + (outward * scale);
-        pose.Dorsiflexion = Math.Atan(forward / Math.Cos(p.TurnOut));
+        pose.DorsiflexionTangent = forward / p.TurnOutCosine;
         var aside = pose.KneeZ - (p.HipSpacing * p.HipBreadth / 2);
         thighInSideView = 0;
         if (Math.Abs(aside) >= p.Thigh)
             return Fails(ref pose, PoseStatus.StanceWiderThanLegs);
-        pose.ThighOut = Math.Asin(aside / p.Thigh);
+        pose.ThighOutSine = aside / p.Thigh;
         thighInSideView = Math.Sqrt((p.Thigh * p.Thigh) - (aside * aside));
         return true;
     }
@@ -97,7 +97,7 @@ internal static class PoseKernel
         armInSideView = 0;
         if (Math.Abs(aside) >= arm)
             return Fails(ref pose, PoseStatus.GripWiderThanArms);
-        pose.ArmOut = Math.Asin(aside / arm);
+        pose.ArmOutSine = aside / arm;
         armInSideView = Math.Sqrt((arm * arm) - (aside * aside));
         return true;
     }
@@ -114,6 +114,9 @@ internal static class PoseKernel
         pose.ShoulderY = pose.HandY + Math.Sqrt((arm * arm) - (ahead * ahead));
         var dx = pose.ShoulderX - pose.KneeX;
         var dy = pose.ShoulderY - pose.KneeY;
+        // With the shoulder down at the knee, "hips behind" has no meaning any more.
+        if (dy <= 0)
+            return Fails(ref pose, PoseStatus.ShoulderAtKnee);
         var apart = Math.Sqrt((dx * dx) + (dy * dy));
         if (apart >= thigh + trunk)
             return Fails(ref pose, PoseStatus.HandsAboveStanding);
@@ -151,7 +154,8 @@ internal static class PoseKernel
         var across = Math.Sqrt((trunk * trunk) - (along * along));
         pose.ShoulderX = pose.HipX + (((along * dx) - (across * dy)) / apart);
         pose.ShoulderY = pose.HipY + (((along * dy) + (across * dx)) / apart);
-        return true;
+        // A trunk that leans backwards is past the top of the lift.
+        return pose.ShoulderX >= pose.HipX || Fails(ref pose, PoseStatus.HandsAboveStanding);
     }
 
     private static void Measure(in PoseInput p, ref Pose pose)
@@ -160,7 +164,7 @@ internal static class PoseKernel
         var thighY = pose.HipY - pose.KneeY;
         pose.Trunk = Math.Atan2(pose.ShoulderY - pose.HipY, pose.ShoulderX - pose.HipX);
         pose.ThighInSideView = Math.Atan2(thighY, -thighX);
-        pose.ThighInSpace = Math.Asin(Math.Clamp(thighY / p.Thigh, -1, 1));
+        pose.ThighUpSine = thighY / p.Thigh;
         pose.TrunkThighFlexion = Math.PI - pose.Trunk - pose.ThighInSideView;
 
         // The knee bends in space: shank and thigh may both point out to the side.

@@ -12,12 +12,26 @@ internal static class Sensitivity
         SegmentName.BiacromialBreadth, SegmentName.HipBreadth, SegmentName.FootLength, SegmentName.HeelToAnkle,
     ];
 
-    /// <summary>Parameters that move the side view.</summary>
-    public static IReadOnlyList<string> PostureParameters { get; } =
-    [
-        "reach-allowance", "trunk-chord-factor", "shoulder-drop", "shoulder-spacing-ratio", "hip-spacing-ratio", "shin-depth",
-        "bar-over-foot", "shoulder-ahead", "shoulder-ahead-free", "shank-lean-limit", "free-shank-lean", "handle-line",
-    ];
+    /// <summary>Parameters that move the side view of every pull.</summary>
+    private static readonly string[] Everywhere =
+        ["reach-allowance", "trunk-chord-factor", "shoulder-drop", "shoulder-spacing-ratio", "hip-spacing-ratio", "bar-over-foot"];
+
+    private static readonly string[] StraightBar = [.. Everywhere, "shin-depth", "shank-lean-limit", "shoulder-ahead"];
+
+    private static readonly string[] FreeShank = [.. Everywhere, "free-shank-lean", "handle-line", "shoulder-ahead-free"];
+
+    private static readonly string[] StraightBarHinge = [.. Everywhere, "shin-depth", "shank-lean-limit"];
+
+    private static readonly string[] FreeHinge = [.. Everywhere, "shin-depth", "shank-lean-limit", "handle-line"];
+
+    /// <summary>Parameters that move the side view of one pull; the others would only cost time.</summary>
+    public static IReadOnlyList<string> ParametersFor(PullGeometry pull) => (pull.Implement, pull.Knees.GivenFlexion) switch
+    {
+        (ImplementKind.StraightBar, null) => StraightBar,
+        (ImplementKind.StraightBar, _) => StraightBarHinge,
+        (_, null) => FreeShank,
+        _ => FreeHinge,
+    };
 
     /// <summary>The field of a segment.</summary>
     public static ref double Field(ref PoseInput input, SegmentName name)

@@ -25,16 +25,20 @@ public static class SetUpSearch
     /// that pass outside the knees would meet them, but never closer than the narrowest stance.
     /// </summary>
     public static SetUp Place(Segments segments, PullGeometry pull, Length height, Length grip, Length sole, ModelParameters parameters)
+        => PlaceAndSolve(segments, pull, height, grip, sole, parameters).SetUp;
+
+    internal static (SetUp SetUp, Pose Pose) PlaceAndSolve(
+        Segments segments, PullGeometry pull, Length height, Length grip, Length sole, ModelParameters parameters)
     {
         var width = pull.Stance.WidthFor(segments);
         var setUp = new SetUp(height, sole, grip, width, pull.Stance.TurnOut);
-        if (pull.Arms == ArmPlacement.InsideLegs)
-            return setUp;
-        var pose = PoseKernel.Solve(PoseInput.From(segments, pull, setUp, parameters));
-        if (pose.Status != PoseStatus.Solved || pose.ArmToKnee >= 0)
-            return setUp;
+        var input = PoseInput.From(segments, pull, setUp, parameters);
+        var pose = PoseKernel.Solve(input);
+        if (pull.Arms == ArmPlacement.InsideLegs || pose.Status != PoseStatus.Solved || pose.ArmToKnee >= 0)
+            return (setUp, pose);
         var closer = Math.Max(Math.Min(width.Metres, parameters.NarrowestStance), width.Metres + (2 * pose.ArmToKnee));
-        return setUp with { Stance = Length.FromMetres(closer) };
+        input.Stance = closer;
+        return (setUp with { Stance = Length.FromMetres(closer) }, PoseKernel.Solve(input));
     }
 
     private static SetUpChoice WithoutBody(BodyUnknownReason reason, PullGeometry pull, SetUpRequest request, ModelParameters parameters)
@@ -44,7 +48,8 @@ public static class SetUpSearch
             wanted = floor;
         var height = AtOrAbove(request.Heights, wanted, out var tooLow);
         var grip = request.Held?.Grip ?? Nearest(request.Grips, request.StandardGrip);
-        var stance = request.Held?.Stance ?? Length.FromMetres(pull.Stance.Basis == StanceBasis.Metres ? pull.Stance.Amount : parameters.NarrowestStance);
+        var stance = request.Held?.Stance ?? Length.FromMetres(
+            pull.Stance.Amount * (pull.Stance.Basis == StanceBasis.Metres ? 1 : parameters.TypicalShoulderBreadth));
         var reasons = new List<ChoiceReason> { ChoiceReason.BodyNotKnown };
         if (request.Held is not null)
             reasons.Add(ChoiceReason.HeldHeightDecides);

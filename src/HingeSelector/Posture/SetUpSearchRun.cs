@@ -115,8 +115,7 @@ internal sealed class SetUpSearchRun
 
     private Try At(Length height, Length grip)
     {
-        var setUp = SetUpSearch.Place(_segments, _pull, height, grip, _request.Sole, _parameters);
-        var pose = PoseKernel.Solve(PoseInput.From(_segments, _pull, setUp, _parameters));
+        var (setUp, pose) = SetUpSearch.PlaceAndSolve(_segments, _pull, height, grip, _request.Sole, _parameters);
         return new Try(setUp, pose, _finder.FitOf(pose, setUp));
     }
 

@@ -59,7 +59,7 @@ public sealed record StartPosition : PostureOutcome
     /// <summary>Shank over the foot, in the direction in which the foot points.</summary>
     public required Angle Dorsiflexion { get; init; }
 
-    /// <summary>Arm out to the side; 0 hangs straight below the shoulder.</summary>
+    /// <summary>Arm out to the side; 0 hangs straight below the shoulder, negative reaches inwards.</summary>
     public required Angle ShoulderAbduction { get; init; }
 
     /// <summary>The shin touches the bar.</summary>

@@ -14,7 +14,8 @@ public readonly record struct Angle : IComparable<Angle>
     public static Angle Zero => default;
 
     /// <summary>Makes one from degrees.</summary>
-    public static Angle FromDegrees(double value) => new(value);
+    /// <exception cref="ArgumentException">The value is not a number.</exception>
+    public static Angle FromDegrees(double value) => double.IsNaN(value) ? throw new ArgumentException("An angle must be a number.", nameof(value)) : new(value);
 
     /// <summary>Makes one from radians.</summary>
     public static Angle FromRadians(double value) => new(double.RadiansToDegrees(value));

@@ -14,7 +14,8 @@ public readonly record struct Force : IComparable<Force>
     public static Force Zero => default;
 
     /// <summary>Makes one from newtons.</summary>
-    public static Force FromNewtons(double value) => new(value);
+    /// <exception cref="ArgumentException">The value is not a number.</exception>
+    public static Force FromNewtons(double value) => double.IsNaN(value) ? throw new ArgumentException("A force must be a number.", nameof(value)) : new(value);
 
     /// <summary>The sum of two.</summary>
     public static Force operator +(Force a, Force b) => new(a.Newtons + b.Newtons);

@@ -14,7 +14,8 @@ public readonly record struct Length : IComparable<Length>
     public static Length Zero => default;
 
     /// <summary>Makes one from metres.</summary>
-    public static Length FromMetres(double value) => new(value);
+    /// <exception cref="ArgumentException">The value is not a number.</exception>
+    public static Length FromMetres(double value) => double.IsNaN(value) ? throw new ArgumentException("A length must be a number.", nameof(value)) : new(value);
 
     /// <summary>Makes one from centimetres.</summary>
     public static Length FromCentimetres(double value) => new(value / 100);

@@ -14,7 +14,8 @@ public readonly record struct Mass : IComparable<Mass>
     public static Mass Zero => default;
 
     /// <summary>Makes one from kilograms.</summary>
-    public static Mass FromKilograms(double value) => new(value);
+    /// <exception cref="ArgumentException">The value is not a number.</exception>
+    public static Mass FromKilograms(double value) => double.IsNaN(value) ? throw new ArgumentException("A mass must be a number.", nameof(value)) : new(value);
 
     /// <summary>The sum of two.</summary>
     public static Mass operator +(Mass a, Mass b) => new(a.Kilograms + b.Kilograms);

@@ -14,7 +14,8 @@ public readonly record struct Moment : IComparable<Moment>
     public static Moment Zero => default;
 
     /// <summary>Makes one from newton metres.</summary>
-    public static Moment FromNewtonMetres(double value) => new(value);
+    /// <exception cref="ArgumentException">The value is not a number.</exception>
+    public static Moment FromNewtonMetres(double value) => double.IsNaN(value) ? throw new ArgumentException("A moment must be a number.", nameof(value)) : new(value);
 
     /// <summary>The sum of two.</summary>
     public static Moment operator +(Moment a, Moment b) => new(a.NewtonMetres + b.NewtonMetres);

@@ -13,9 +13,10 @@ internal static class Holds
     {
         var age = facts[vocabulary["age"].Slot];
         var adult = age.IsKnown && age.Low >= Adult * HoursPerYear;
+        // A stop question applies to everyone: "not applicable" is no answer to it.
         var words = vocabulary.InGroup("stop-questions").Concat(vocabulary.InGroup("must-answer"));
         if (!adult)
             words = words.Concat(vocabulary.InGroup("must-answer-under-18"));
-        return [.. words.Where(w => !facts[w.Slot].IsKnown && facts[w.Slot].State != FactState.NotApplicable).Select(w => (w.Id, w.Label))];
+        return [.. words.Where(w => !facts[w.Slot].IsKnown).Select(w => (w.Id, w.Label))];
     }
 }

@@ -26,8 +26,14 @@ public sealed record StaticLoads
     /// <summary>Moment that the calf muscles hold.</summary>
     public required Moment Ankle { get; init; }
 
-    /// <summary>Moment that the knee extensors hold; negative when knee flexors do.</summary>
+    /// <summary>
+    /// Moment that the knee extensors hold; negative when knee flexors do. The weakest number of the side view: compare it
+    /// between bars by direction only, and only where <see cref="KneeCanBeRead"/>.
+    /// </summary>
     public required Moment Knee { get; init; }
+
+    /// <summary>False where the thighs open so wide that a side view gives the knee moment the wrong sign (wide and sumo stances).</summary>
+    public required bool KneeCanBeRead { get; init; }
 
     /// <summary>Moment that the hip extensors hold.</summary>
     public required Moment Hip { get; init; }

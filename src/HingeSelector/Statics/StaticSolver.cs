@@ -52,6 +52,7 @@ public static class StaticSolver
             Ankle = Moment.FromNewtonMetres(aboveAnkle.About(position.Ankle.X)),
             // Weight behind the knee is what its extensors hold.
             Knee = Moment.FromNewtonMetres(-aboveKnee.About(position.Knee.X)),
+            KneeCanBeRead = position.HipAbductionDemand.Degrees <= parameters.AbductionOpenAbove,
             Hip = Moment.FromNewtonMetres(aboveHip.About(position.Hip.X)),
             L5S1 = Moment.FromNewtonMetres(atDisc),
             LegShare = legs == LegUse.Split ? parameters.SplitWorkingShare / 100 : 0.5,

@@ -21,13 +21,11 @@ public sealed partial class FolderTests
     [Fact]
     public void No_folder_uses_one_that_comes_after_it()
     {
-        var wrong = from file in SourceFiles()
-                    let from = Array.IndexOf(_order, FolderOf(file))
-                    where from >= 0
-                    from used in Usings().Matches(File.ReadAllText(file)).Select(m => m.Groups["folder"].Value).Distinct()
-                    let to = Array.IndexOf(_order, used)
-                    where to > @from
-                    select $"{Path.GetRelativePath(_library, file)} uses {used}";
+        var wrong = SourceFiles()
+            .SelectMany(f => Usings().Matches(File.ReadAllText(f)).Select(m => (File: f, Used: m.Groups["folder"].Value)))
+            .Where(u => Array.IndexOf(_order, FolderOf(u.File)) is >= 0 and var place && Array.IndexOf(_order, u.Used) > place)
+            .Select(u => $"{Path.GetRelativePath(_library, u.File)} uses {u.Used}")
+            .Distinct();
         wrong.ShouldBeEmpty();
     }
 

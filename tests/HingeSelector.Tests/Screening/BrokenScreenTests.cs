@@ -1,5 +1,6 @@
 using HingeSelector.Diagnostics;
 using HingeSelector.Screening;
+using HingeSelector.Tests.Support;
 
 namespace HingeSelector.Tests.Screening;
 
@@ -10,20 +11,14 @@ namespace HingeSelector.Tests.Screening;
 /// </remarks>
 public sealed class BrokenScreenTests
 {
-    private static readonly string _folder = Path.Combine(Repository.Root, "tests", "golden", "broken-screens");
+    private static readonly string _folder = Path.Combine(RepositoryFiles.Root, "tests", "golden", "broken-screens");
 
     public static TheoryData<string> Cases => [.. Directory.GetDirectories(_folder).Select(d => Path.GetFileName(d)).Order(StringComparer.Ordinal)];
 
     [Theory]
     [MemberData(nameof(Cases))]
     public void A_broken_file_says_what_is_wrong_and_how_to_mend_it(string name)
-    {
-        var expectedPath = Path.Combine(_folder, name, "expected.txt");
-        var printed = Print(Path.Combine(_folder, name));
-        if (Environment.GetEnvironmentVariable("HINGE_UPDATE_GOLDEN") == "1")
-            File.WriteAllText(expectedPath, printed);
-        printed.ShouldBe(File.ReadAllText(expectedPath));
-    }
+        => Golden.ShouldMatch(Print(Path.Combine(_folder, name)), $"broken-screens/{name}/expected.txt");
 
     [Fact]
     public void There_are_at_least_forty_kinds()

@@ -9,7 +9,8 @@ public static class FindingGraph
     public static IReadOnlyList<int> Order(IReadOnlyList<Finding> findings, IReadOnlyList<Rule> rules, DiagnosticBag bag)
     {
         var rulesOf = RulesOf(findings, rules);
-        foreach (var finding in findings.Where(f => rulesOf[f.Index].Count == 0))
+        // A rule that could not be read may be the one that concludes it: then only the first fault is told.
+        foreach (var finding in findings.Where(f => !bag.HasErrors && rulesOf[f.Index].Count == 0).ToList())
             bag.Add(Problems.FindingNeverConcluded(finding.Span, finding.Id));
         var order = new List<int>();
         var state = new byte[findings.Count];

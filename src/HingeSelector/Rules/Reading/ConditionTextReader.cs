@@ -98,7 +98,7 @@ public sealed class ConditionTextReader(DiagnosticBag bag)
         var negated = text.Value.StartsWith(not, StringComparison.Ordinal);
         if (!negated && !text.Value.StartsWith(isStart, StringComparison.Ordinal))
         {
-            var example = $"'is {reading.Word.Values[0]}' or 'is not {reading.Word.Values[0]}'";
+            var example = reading.Word.Values is ["no", "yes"] ? "'is yes' or 'is no'" : $"'is {reading.Word.Values[0]}' or 'is not {reading.Word.Values[0]}'";
             bag.Add(Trap.IsOne(text.Value) && !text.Quoted
                 ? Problems.YamlTrap(text.Span, text.Value, example)
                 : Problems.BadCondition(text.Span, reading.Word.Id, text.Value, example));

@@ -100,24 +100,7 @@ public sealed class RuleReader
             if (conclusion is RequestConclusion && rule.AfterSetUp)
                 _bag.Add(Problems.RequestReadsResult(rule.Span, rule.Conditions.SelectMany(c => c.Reads).First(r => r.Name == ComputedWords.AsSetUp).Word.Id));
         }
-        if (ReadsPreciselyOnce(rule) is { } twice)
-            _bag.Add(Problems.ContradictsItself(rule.Span, twice.ToString()));
         return rule;
-    }
-
-    // Two numbers conditions of one rule on one reading whose intervals do not meet can never hold together.
-    private static WordReading? ReadsPreciselyOnce(Rule rule)
-    {
-        var numbers = rule.Conditions.OfType<NumberCondition>().ToList();
-        for (var i = 0; i < numbers.Count; i++)
-        {
-            for (var j = i + 1; j < numbers.Count; j++)
-            {
-                if (numbers[i].Reading == numbers[j].Reading && numbers[i].Interval.Intersect(numbers[j].Interval).IsEmpty)
-                    return numbers[i].Reading;
-            }
-        }
-        return null;
     }
 
     private RuleExample? ReadExample(YamlNode node)

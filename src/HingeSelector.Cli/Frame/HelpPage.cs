@@ -1,0 +1,92 @@
+using System.CommandLine;
+using System.CommandLine.Invocation;
+using HingeSelector.Rendering;
+
+namespace HingeSelector.Cli.Frame;
+
+/// <summary>Prints the help of a command: purpose, how to call it, examples, options, exit codes.</summary>
+internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) : SynchronousCommandLineAction
+{
+    private const int Width = 100;
+    private const int NameColumn = 22;
+    private const int CodeColumn = 5;
+
+    private static readonly (string Code, string Meaning)[] _codes =
+    [
+        ("0", "done; every athlete got an answer, stops and holds included"),
+        ("1", "ran, and found something (rules matrix: holes; rules check: warnings)"),
+        ("2", "the command line was not understood; nothing on standard output"),
+        ("3", "a screen, roster, room or standing file is faulty"),
+        ("4", "a file of the rules folder is faulty"),
+        ("70", "a fault of the program itself"),
+    ];
+
+    private static readonly (string Code, string Meaning)[] _levelCodes = [("10-13", "with --exit-level: limited today (10), held (11), refer (12), emergency (13)")];
+
+    public override bool Terminating => true;
+
+    public override bool ClearsParseErrors => true;
+
+    public override int Invoke(ParseResult parseResult)
+    {
+        foreach (var line in Of(parseResult.CommandResult.Command))
+            around.Output.WriteLine(line);
+        return ExitCode.Done;
+    }
+
+    /// <summary>The lines of the help of a command.</summary>
+    private List<string> Of(Command command)
+    {
+        var own = verbs.FirstOrDefault(v => v.Command == command);
+        var lines = new List<string> { command.Description ?? "", "", "Use:", "  " + CallOf(command), "" };
+        AddCommands(lines, command);
+        AddExamples(lines, command, own);
+        AddOptions(lines, "Options:", own is null ? [] : [.. command.Options]);
+        AddOptions(lines, "Options of every command:", [.. command.Options.Where(_ => own is null), .. command.Parents.OfType<Command>().SelectMany(p => p.Options).Where(o => o.Recursive)]);
+        lines.Add("Exit codes:");
+        foreach (var (code, meaning) in _codes.Concat(command.Options.Any(o => o.Name == "--exit-level") ? _levelCodes : []))
+            AddPair(lines, code, meaning, CodeColumn);
+        return lines;
+    }
+
+    private static string CallOf(Command command)
+    {
+        var path = string.Join(' ', command.Parents.OfType<Command>().Reverse().Select(c => c.Name).Append(command.Name));
+        return path + (command.Subcommands.Count > 0 ? " COMMAND [options]" : " [options]");
+    }
+
+    private void AddCommands(List<string> lines, Command command)
+    {
+        if (command.Subcommands.Count == 0)
+            return;
+        lines.Add("Commands:");
+        foreach (var verb in verbs.Where(v => command is RootCommand || v.Group == command.Name))
+            AddPair(lines, command is RootCommand && verb.Group is not null ? $"{verb.Group} {verb.Command.Name}" : verb.Command.Name, verb.Command.Description ?? "", NameColumn);
+        lines.Add("");
+    }
+
+    private void AddExamples(List<string> lines, Command command, Verb? own)
+    {
+        var examples = own is not null ? own.Examples : [.. verbs.Where(v => command is RootCommand || v.Group == command.Name).Select(v => v.Examples[0])];
+        lines.Add("Examples:");
+        lines.AddRange(examples.Select(e => "  " + e));
+        lines.Add("");
+    }
+
+    private static void AddOptions(List<string> lines, string title, IReadOnlyList<Option> options)
+    {
+        if (options.Count == 0)
+            return;
+        lines.Add(title);
+        foreach (var option in options)
+            AddPair(lines, string.Join(", ", new[] { option.Name }.Concat(option.Aliases.Order(StringComparer.Ordinal))) + (option.HelpName is { } name ? " " + name : ""), option.Description ?? "", NameColumn);
+        lines.Add("");
+    }
+
+    private static void AddPair(List<string> lines, string name, string text, int column)
+    {
+        var wrapped = PlainText.Wrap(text, Width - column - 4);
+        for (var i = 0; i < wrapped.Count; i++)
+            lines.Add($"  {(i == 0 ? name : "").PadRight(column)}  {wrapped[i]}");
+    }
+}

@@ -1,0 +1,56 @@
+using HingeSelector.Candidates;
+using HingeSelector.Recommending;
+using HingeSelector.Rules;
+using HingeSelector.Screening;
+using HingeSelector.Words;
+
+namespace HingeSelector.Rendering;
+
+/// <summary>What the coach saw at the bar, beside what was computed. Lengths in metres.</summary>
+/// <param name="Height">Held height.</param>
+/// <param name="Grip">Grip at which it was seen; null when not noted.</param>
+/// <param name="Stance">Stance at which it was seen; null when not noted.</param>
+/// <param name="Computed">Lowest height that fits by computation; null when none could be computed.</param>
+/// <param name="Decides">Whether it sets the height of this set-up.</param>
+public sealed record HeldSeen(double Height, double? Grip, double? Stance, double? Computed, bool Decides)
+{
+    /// <summary>Held less computed; positive when the athlete needed a higher bar than computed.</summary>
+    public double? LessComputed => Height - Computed;
+
+    /// <summary>The held height of an answer where it was seen in this candidate's variant; null without one in force.</summary>
+    public static HeldSeen? In(RuleBook book, Recommendation answer, Candidate candidate)
+    {
+        if (answer.Athlete.Find("held-height") is null || candidate.Choice is not { } choice)
+            return null;
+        // The fact table knows which answers have run out.
+        var facts = FactTable.Build(answer.Athlete, book.Vocabulary, answer.Stamp.On, null);
+        FactValue Fact(string word) => facts[book.Vocabulary[word].Slot];
+        double? Exact(string word) => Fact(word) is { IsExact: true } value ? value.Low : null;
+        var seenIn = Fact("held-height-variant");
+        return Exact("held-height") is { } height && seenIn.IsKnown && seenIn.Bits == 1UL << candidate.Variant.Index
+            ? new HeldSeen(height, Exact("held-height-grip"), Exact("held-height-stance"), choice.ComputedLowest?.Metres, choice.Held is not null)
+            : null;
+    }
+
+    /// <summary>Both heights and their difference as a sentence.</summary>
+    public override string ToString()
+    {
+        var at = (Grip, Stance) switch
+        {
+            ({ } grip, { } stance) => $" (grip {Cm.Of(grip)}, stance {Cm.Of(stance)})",
+            ({ } grip, null) => $" (grip {Cm.Of(grip)})",
+            _ => "",
+        };
+        var weight = Decides ? "what was seen decides" : "it was seen at another grip or stance, so it does not set the height by itself";
+        return $"{Cm.Of(Height)} seen at the bar{at}, {Beside()}; {weight}";
+    }
+
+    private string Beside()
+    {
+        if (LessComputed is not { } difference)
+            return "no height could be computed beside it";
+        return Cm.Of(Math.Abs(difference)) == Cm.Of(0)
+            ? $"{Cm.Of(Computed!.Value)} computed: no difference"
+            : $"{Cm.Of(Computed!.Value)} computed: {Cm.Of(Math.Abs(difference))} {(difference > 0 ? "higher" : "lower")} than computed";
+    }
+}
