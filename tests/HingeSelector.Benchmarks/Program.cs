@@ -6,7 +6,7 @@ var runs = new Dictionary<string, Func<string[], int>>(StringComparer.Ordinal)
     ["agree"] = AgreeRun.Run,
     ["decide"] = DecideRun.Run,
     ["first-choices"] = FirstChoicesRun.Run,
-    ["shape"] = ShapeRun.Run,
+    ["rank"] = RankRun.Run,
 };
 if (args.Length > 0 && runs.TryGetValue(args[0], out var run))
     return run(args[1..]);
