@@ -8,6 +8,7 @@ namespace HingeSelector.Tests.Cli;
 public class JsonSchemaTests
 {
     private static readonly string _file = Path.Combine(RepositoryFiles.Root, "rules", "schema", "recommendation.schema.json");
+    private static readonly JsonSchema _schema = JsonSchema.FromText(File.ReadAllText(_file));
 
     [Theory]
     [InlineData(true)]
@@ -16,7 +17,7 @@ public class JsonSchemaTests
     {
         var run = CliRun.Of(withRoom ? [.. CliRun.Club, "--format", "json"] : ["choose", "--roster", CliRun.Roster, "--on", CliRun.Day, "--format", "json", "--top", "4"]);
         using var document = JsonDocument.Parse(run.Output);
-        var result = JsonSchema.FromText(File.ReadAllText(_file)).Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
+        var result = _schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
 
         var faults = (result.Details ?? []).Where(d => d.Errors is not null).SelectMany(d => d.Errors!.Select(e => $"{d.InstanceLocation}: {e.Value}")).Take(5);
         result.IsValid.ShouldBeTrue(string.Join('\n', faults));
@@ -29,7 +30,7 @@ public class JsonSchemaTests
         document["athletes"]![0]!["outcome"] = "fine";
         using var wrong = JsonDocument.Parse(document.ToJsonString());
 
-        JsonSchema.FromText(File.ReadAllText(_file)).Evaluate(wrong.RootElement).IsValid.ShouldBeFalse();
+        _schema.Evaluate(wrong.RootElement).IsValid.ShouldBeFalse();
     }
 
     [Fact]
