@@ -30,9 +30,9 @@ internal sealed class ChooseRun(ChooseRequest request, RuleBook book, Surroundin
         }
         progress.Finish();
         writer.Finish();
-        if (input.BadRows > 0)
-            return ExitCode.BadInput;
-        return request.Typed.ExitLevel ? Level(outcomes[0]) : ExitCode.Done;
+        // What was asked about one athlete goes before the faults of other rows.
+        var level = request.Typed.ExitLevel ? Level(outcomes[0]) : ExitCode.Done;
+        return level == ExitCode.Done && input.BadRows > 0 ? ExitCode.BadInput : level;
     }
 
     private static int Level(Outcome outcome) => outcome switch

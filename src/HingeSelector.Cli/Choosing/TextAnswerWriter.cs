@@ -12,12 +12,12 @@ internal sealed class TextAnswerWriter(ChooseRequest request, RuleBook book, Sur
     private readonly LinePrinter _print = new(around, request.Format == ChooseRequest.Markdown);
     private readonly AthleteText _athlete = new(book);
     private readonly RosterText _roster = new(book);
-    private readonly List<Outcome> _outcomes = [];
+    private readonly List<(string Id, Outcome Outcome)> _answers = [];
     private Stamp? _stamp;
 
     public override void Add(Question question, Recommendation answer)
     {
-        _outcomes.Add(answer.Outcome);
+        _answers.Add((answer.Athlete.Id, answer.Outcome));
         _stamp = answer.Stamp;
         if (input.Why is { } variant)
             _print.Print(new DerivationText(book).Of(answer, Derivation.Of(book, engine, question, variant)));
@@ -28,6 +28,6 @@ internal sealed class TextAnswerWriter(ChooseRequest request, RuleBook book, Sur
     public override void Finish()
     {
         if (!request.IsSingle)
-            _print.Print(RosterText.Closing(_outcomes, input.BadRows, _stamp));
+            _print.Print(RosterText.Closing(_answers, input.BadRows, _stamp));
     }
 }

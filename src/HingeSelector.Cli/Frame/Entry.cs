@@ -15,7 +15,9 @@ public static class Entry
         {
             try
             {
-                return Call(args, around);
+                var code = Call(args, around);
+                around.Output.Flush();
+                return code;
             }
             catch (UsageException fault)
             {

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using HingeSelector.Candidates;
 using HingeSelector.Posture;
 using HingeSelector.Quantities;
 using HingeSelector.Recommending;

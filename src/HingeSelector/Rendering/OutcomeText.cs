@@ -6,6 +6,8 @@ namespace HingeSelector.Rendering;
 /// <summary>The words for outcomes and stop levels, the same on every surface.</summary>
 public static class OutcomeText
 {
+    private const int MostNamed = 10;
+
     /// <summary>The word in JSON and CSV.</summary>
     public static string Word(Outcome outcome) => outcome switch
     {
@@ -34,14 +36,16 @@ public static class OutcomeText
         _ => "today",
     };
 
-    /// <summary>How many athletes got which outcome, as a sentence.</summary>
-    public static string Counts(IEnumerable<Outcome> outcomes)
+    /// <summary>How many athletes got which outcome, as a sentence; those who may not pull are named.</summary>
+    public static string Counts(IReadOnlyList<(string Id, Outcome Outcome)> answers)
     {
-        var all = outcomes.ToList();
         var parts = new[] { Outcome.Emergency, Outcome.Refer, Outcome.Held, Outcome.LimitedToday, Outcome.Ranked }
-            .Select(o => (Outcome: o, Number: all.Count(x => x == o)))
-            .Where(p => p.Number > 0)
-            .Select(p => $"{p.Number} {Word(p.Outcome).Replace('-', ' ')}");
-        return $"{all.Count} {(all.Count == 1 ? "athlete" : "athletes")}: {string.Join(", ", parts)}.";
+            .Select(o => (Outcome: o, Ids: answers.Where(a => a.Outcome == o).Select(a => a.Id).ToList()))
+            .Where(p => p.Ids.Count > 0)
+            .Select(p => $"{p.Ids.Count} {Word(p.Outcome).Replace('-', ' ')}{(p.Outcome >= Outcome.Held ? Named(p.Ids) : "")}");
+        return $"{answers.Count} {(answers.Count == 1 ? "athlete" : "athletes")}{(answers.Count > 0 ? ": " : "")}{string.Join(", ", parts)}.";
     }
+
+    private static string Named(List<string> ids)
+        => $" ({string.Join(", ", ids.Take(MostNamed))}{(ids.Count > MostNamed ? $" and {ids.Count - MostNamed} more" : "")})";
 }

@@ -37,12 +37,12 @@ public sealed class RosterText(RuleBook book)
     }
 
     /// <summary>The closing lines.</summary>
-    /// <param name="outcomes">Outcomes of all athletes that were answered.</param>
+    /// <param name="answers">Ids and outcomes of all athletes that were answered.</param>
     /// <param name="notRead">Rows that could not be read.</param>
     /// <param name="stamp">The stamp of any of the answers; null without one.</param>
-    public static IEnumerable<Line> Closing(IReadOnlyList<Outcome> outcomes, int notRead, Stamp? stamp)
+    public static IEnumerable<Line> Closing(IReadOnlyList<(string Id, Outcome Outcome)> answers, int notRead, Stamp? stamp)
     {
-        yield return Line.Title(OutcomeText.Counts(outcomes) + (notRead > 0 ? $" {notRead} {(notRead == 1 ? "row" : "rows")} could not be read." : ""));
+        yield return Line.Title(OutcomeText.Counts(answers) + (notRead > 0 ? $" {notRead} {(notRead == 1 ? "row" : "rows")} could not be read." : ""));
         if (stamp is not null)
             yield return Line.Faint(StampText.OfAll(stamp));
     }

@@ -134,7 +134,8 @@ public sealed class SetUpText(RuleBook book)
 
     private static void AddBands(List<string> parts, LengthBand band)
     {
-        if (band.Fitting is { } fitting)
+        // A run of one says no more than the first try itself.
+        if (band.Fitting is { } fitting && fitting.From != fitting.To)
             parts.Add($"{Cm.Of(fitting)} fits");
         foreach (var run in band.Further)
             parts.Add($"so does {Cm.Of(run)}");

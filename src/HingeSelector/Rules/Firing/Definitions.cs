@@ -33,6 +33,8 @@ internal sealed class Definitions
     {
         if (rule.PerCandidate && rule.Finds)
             throw new NetworkException($"The rule '{rule.Id}' concludes a finding for one candidate.");
+        if (rule.PerCandidate && rule.Variants == 0)
+            return;
         var kind = !rule.PerCandidate ? SubjectKind.Athlete : rule.AfterSetUp ? SubjectKind.Second : SubjectKind.First;
         var variants = rule.PerCandidate ? rule.Variants : 0;
         var marks = rule.Conclusions.OfType<FindingConclusion>().Select(f => MarkCodes.Present(f.Finding)).Distinct().ToList();

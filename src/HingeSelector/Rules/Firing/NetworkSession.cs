@@ -20,6 +20,8 @@ public sealed class NetworkSession : IRuleSession
         _facts = facts;
         _recorder = new Recorder(network.Book);
         _session = factory.CreateSession();
+        // Marks go through the network once per round of firing instead of one by one.
+        _session.AutoPropagateLinkedFacts = false;
     }
 
     /// <summary>Every conclusion in the order in which it came.</summary>
@@ -57,13 +59,24 @@ public sealed class NetworkSession : IRuleSession
         Run(subjects);
     }
 
+    // Every mark is set at most once per definition, so this comes to rest; the cap is there for the day that it does not.
+    private void FireAll()
+    {
+        var left = _network.MostFirings;
+        while (!_session.Agenda.IsEmpty)
+        {
+            left -= _session.Fire(left);
+            if (left <= 0)
+                throw new NetworkException($"The rules did not come to rest after {_network.MostFirings} firings.");
+            _session.PropagateLinked();
+        }
+    }
+
     private void Run(object[] subjects)
     {
         var before = _recorder.Count;
         _session.InsertAll(subjects);
-        _session.Fire(_network.MostFirings);
-        if (!_session.Agenda.IsEmpty)
-            throw new NetworkException($"The rules did not come to rest after {_network.MostFirings} firings.");
+        FireAll();
         var fired = new Fired[_recorder.Count - before];
         for (var i = 0; i < fired.Length; i++)
             fired[i] = new Fired(_recorder.Trace[before + i].Rule, _recorder.Trace[before + i].Candidate);

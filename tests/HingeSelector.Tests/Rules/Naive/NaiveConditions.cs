@@ -3,21 +3,26 @@ using HingeSelector.Words;
 
 namespace HingeSelector.Tests.Rules.Naive;
 
-/// <summary>Walks the tree under <c>when</c>; each text is taken apart when it is met first and remembered by its node.</summary>
+/// <summary>Walks the tree under <c>when</c>; each map is taken apart when it is met first.</summary>
 internal sealed class NaiveConditions(Vocabulary vocabulary, IReadOnlySet<string> findings)
 {
     private static readonly string[] _sides = ["left", "right", "worse", "better", "throwing", "other", "gap"];
 
-    private readonly Dictionary<YamlNode, Func<NaiveCase, Answer>> _known = new(ReferenceEqualityComparer.Instance);
+    // Maps of equal text are equal records, so the node itself is the key.
+    private readonly Dictionary<YamlMap, Func<NaiveCase, Answer>[]> _known = new(ReferenceEqualityComparer.Instance);
 
     /// <summary>Whether all lines hold.</summary>
     public Answer All(YamlMap map, NaiveCase asked)
     {
+        if (!_known.TryGetValue(map, out var lines))
+            _known[map] = lines = [.. map.Entries.Select(e => Line(e.Key.Value, e.Value))];
         var all = Answer.Yes;
-        foreach (var (key, value) in map.Entries)
+        foreach (var line in lines)
         {
-            var one = Line(key, value, asked);
+            var one = line(asked);
             all = one < all ? one : all;
+            if (all == Answer.No)
+                break;
         }
         return all;
     }
@@ -41,27 +46,27 @@ internal sealed class NaiveConditions(Vocabulary vocabulary, IReadOnlySet<string
         }
     }
 
-    private Answer Line(YamlScalar key, YamlNode value, NaiveCase asked)
+    private Func<NaiveCase, Answer> Line(string key, YamlNode value)
     {
-        if (value is YamlList list)
+        if (value is not YamlList list)
+            return Read(key, ((YamlScalar)value).Value);
+        return key switch
         {
-            var any = Answer.No;
-            foreach (var item in list.Items)
-            {
-                var one = All((YamlMap)item, asked);
-                any = one > any ? one : any;
-            }
-            return key.Value switch
-            {
-                "any of" => any,
-                "none of" => Opposite(any),
-                _ => throw new FormatException(key.Value),
-            };
+            "any of" => c => Any(list, c),
+            "none of" => c => Opposite(Any(list, c)),
+            _ => throw new FormatException(key),
+        };
+    }
+
+    private Answer Any(YamlList list, NaiveCase asked)
+    {
+        var any = Answer.No;
+        foreach (var item in list.Items)
+        {
+            var one = All((YamlMap)item, asked);
+            any = one > any ? one : any;
         }
-        // Scalars of equal text are equal records, so the node itself is the key.
-        if (!_known.TryGetValue(value, out var line))
-            _known[value] = line = Read(key.Value, ((YamlScalar)value).Value);
-        return line(asked);
+        return any;
     }
 
     private static Answer Opposite(Answer answer) => answer switch
@@ -81,7 +86,18 @@ internal sealed class NaiveConditions(Vocabulary vocabulary, IReadOnlySet<string
             else
                 tests.AddRange(WordsOf(name).Select(w => Read(w.Word, w.Reading, text)));
         }
-        return tests.Count == 1 ? tests[0] : c => tests.Max(t => t(c));
+        return tests.Count == 1 ? tests[0] : c => Most(tests, c);
+    }
+
+    private static Answer Most(List<Func<NaiveCase, Answer>> tests, NaiveCase asked)
+    {
+        var most = Answer.No;
+        foreach (var test in tests)
+        {
+            var one = test(asked);
+            most = one > most ? one : most;
+        }
+        return most;
     }
 
     private static Func<NaiveCase, Answer> Read(Word word, string? reading, string text)

@@ -11,6 +11,9 @@ internal sealed class NaiveInterpreter
 {
     private readonly NaiveConditions _conditions;
     private readonly List<NaiveRule> _rules = [];
+    private readonly List<NaiveRule> _ofAthlete;
+    private readonly List<NaiveRule> _first;
+    private readonly List<NaiveRule> _second;
     private readonly ILookup<string, NaiveRule> _concluding;
     private readonly List<string> _findings = [];
 
@@ -25,6 +28,9 @@ internal sealed class NaiveInterpreter
         _conditions = new NaiveConditions(vocabulary, _findings.ToHashSet(StringComparer.Ordinal));
         foreach (var rule in topics.SelectMany(t => Items(t.Find("rules"))))
             _rules.Add(Read(rule));
+        _ofAthlete = [.. _rules.Where(r => !r.AsksCandidate)];
+        _first = [.. _rules.Where(r => r.AsksCandidate && !r.AsksChosenSetUp)];
+        _second = [.. _rules.Where(r => r.AsksChosenSetUp)];
         _concluding = _rules.SelectMany(r => r.Findings.Select(f => (Finding: f, Rule: r))).ToLookup(p => p.Finding, p => p.Rule, StringComparer.Ordinal);
     }
 
@@ -34,26 +40,28 @@ internal sealed class NaiveInterpreter
         var result = new NaiveResult();
         foreach (var finding in _findings)
             Find(finding, facts, result);
-        foreach (var rule in _rules.Where(r => !r.AsksCandidate))
-            Note(rule, -1, Ask(rule, facts, -1, result), result);
-        AskCandidates(facts, result, false);
+        var asked = Case(facts, -1, result);
+        foreach (var rule in _ofAthlete)
+            Note(rule, -1, _conditions.All(rule.When, asked), result);
+        AskCandidates(_first, facts, result);
         return result;
     }
 
     /// <summary>Rules that read the chosen set-up.</summary>
-    public void Second(CaseFacts facts, NaiveResult result) => AskCandidates(facts, result, true);
+    public void Second(CaseFacts facts, NaiveResult result) => AskCandidates(_second, facts, result);
 
-    private void AskCandidates(CaseFacts facts, NaiveResult result, bool chosen)
+    private void AskCandidates(List<NaiveRule> rules, CaseFacts facts, NaiveResult result)
     {
-        foreach (var rule in _rules.Where(r => r.AsksCandidate && r.AsksChosenSetUp == chosen))
+        for (var i = 0; i < facts.Candidates.Length; i++)
         {
-            for (var i = 0; i < facts.Candidates.Length; i++)
-                Note(rule, i, Ask(rule, facts, i, result), result);
+            var asked = Case(facts, i, result);
+            foreach (var rule in rules)
+                Note(rule, i, _conditions.All(rule.When, asked), result);
         }
     }
 
-    private Answer Ask(NaiveRule rule, CaseFacts facts, int candidate, NaiveResult result)
-        => _conditions.All(rule.When, new NaiveCase(facts.Athlete, candidate < 0 ? null : facts.Candidates[candidate], f => Find(f, facts, result)));
+    private NaiveCase Case(CaseFacts facts, int candidate, NaiveResult result)
+        => new(facts.Athlete, candidate < 0 ? null : facts.Candidates[candidate], f => Find(f, facts, result));
 
     private Answer Find(string finding, CaseFacts facts, NaiveResult result)
     {
@@ -62,7 +70,7 @@ internal sealed class NaiveInterpreter
         var answer = Answer.No;
         foreach (var rule in _concluding[finding])
         {
-            var one = Ask(rule, facts, -1, result);
+            var one = _conditions.All(rule.When, Case(facts, -1, result));
             answer = one > answer ? one : answer;
         }
         return result.Findings[finding] = answer;

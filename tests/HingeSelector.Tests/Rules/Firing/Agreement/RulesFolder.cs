@@ -16,12 +16,30 @@ internal static class RulesFolder
     public static RuleFiles WithTopics(params (string Path, string Text)[] topics)
     {
         var texts = Shipped.Texts
-            .Where(t => !t.Key.Contains('/') || t.Key.StartsWith("variants/", StringComparison.Ordinal) || t.Key.StartsWith("philosophies/", StringComparison.Ordinal))
+            .Where(t => !IsTopic(t.Key))
             .ToDictionary(t => t.Key, t => t.Value, StringComparer.Ordinal);
         foreach (var (path, text) in topics)
             texts[path] = text;
         return new RuleFiles(texts);
     }
+
+    /// <summary>The shipped folder with at most so many rules: findings first, then file after file.</summary>
+    public static RuleFiles Part(int rules)
+    {
+        var topics = new List<(string, string)>();
+        foreach (var (path, text) in Shipped.Texts.Where(t => IsTopic(t.Key)).OrderBy(t => !t.Key.StartsWith("findings/", StringComparison.Ordinal)).ThenBy(t => t.Key, StringComparer.Ordinal))
+        {
+            var count = text.Split("- rule: ").Length - 1;
+            if (count > rules)
+                continue;
+            rules -= count;
+            topics.Add((path, text));
+        }
+        return WithTopics([.. topics]);
+    }
+
+    private static bool IsTopic(string path)
+        => path.Contains('/') && !path.StartsWith("variants/", StringComparison.Ordinal) && !path.StartsWith("philosophies/", StringComparison.Ordinal);
 
     /// <summary>The book of some files. Whether its rules are wise is for other tests; here it only has to be complete.</summary>
     public static RuleBook Book(RuleFiles files)
