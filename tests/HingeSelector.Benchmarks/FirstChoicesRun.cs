@@ -1,49 +1,69 @@
-using HingeSelector.Diagnostics;
+using System.Globalization;
 using HingeSelector.Recommending;
-using HingeSelector.Rules.Conclusions;
-using HingeSelector.Rules.Evaluating;
-using HingeSelector.Screening;
+using HingeSelector.Rules;
+using HingeSelector.Rules.Firing;
 using HingeSelector.Tests.Population;
 using HingeSelector.Tests.Support;
 
 namespace HingeSelector.Benchmarks;
 
-/// <summary>Who is first how often over the people of the survey, and which rules fire for nobody or for everybody.</summary>
+/// <summary><c>first-choices [N]</c>: who is first how often over the people of the survey, in each philosophy, and which rules fire for nobody or for everybody.</summary>
+/// <remarks>A rule about candidates is counted per athlete and candidate, over the candidates whose own words meet its conditions.</remarks>
 internal static class FirstChoicesRun
 {
     private static readonly DateOnly _day = new(2026, 11, 24);
 
     public static int Run(string[] args)
     {
-        var most = args.Length > 0 ? int.Parse(args[0], System.Globalization.CultureInfo.InvariantCulture) : int.MaxValue;
-        var philosophy = args.Length > 1 ? args[1] : "balanced";
+        var most = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : int.MaxValue;
         var book = RepositoryFiles.Book;
-        var rooms = new[] { "content/demo/room.yaml", "content/demo/room.yaml", "content/demo/room-without-blocks.yaml" }
-            .Select(p => RoomReader.Read(RepositoryFiles.Source(p), new DiagnosticBag())).ToList();
-        var selector = new Selector(book, new LoopEvaluator(book));
-        var first = new Dictionary<string, int>();
-        var outcomes = new Dictionary<Outcome, int>();
+        var rooms = TrainingRooms.All();
+        var selector = new Selector(book, new Network(book));
+        var philosophies = book.Philosophies.Values.OrderBy(p => p.Id, StringComparer.Ordinal).ToList();
+        var first = philosophies.Select(_ => new int[book.Variants.Count]).ToList();
+        var outcomes = new SortedDictionary<Outcome, int>();
         var fired = new int[book.Rules.Count];
-        var (ranked, people, tied) = (0, 0, 0);
+        var ties = new int[philosophies.Count];
+        var (ranked, people) = (0, 0);
         foreach (var athlete in SurveyPeople.Draw(book.Vocabulary, _day, 20261124, most))
         {
-            var answer = selector.Choose(new Question(athlete, rooms[people % rooms.Count], null, book.Philosophies[philosophy], _day));
+            for (var p = 0; p < philosophies.Count; p++)
+            {
+                var answer = selector.Choose(new Question(athlete, rooms[people % rooms.Count], null, philosophies[p], _day));
+                if (p == 0)
+                {
+                    outcomes[answer.Outcome] = outcomes.GetValueOrDefault(answer.Outcome) + 1;
+                    ranked += answer.Ranked.Count > 0 ? 1 : 0;
+                    foreach (var firing in answer.Fired)
+                        fired[firing.Rule]++;
+                }
+                if (answer.Ranked.Count == 0)
+                    continue;
+                first[p][answer.Ranked[0].Candidate.Variant.Index]++;
+                ties[p] += answer.Ranked[0].TiedWithFirst ? 1 : 0;
+            }
             people++;
-            outcomes[answer.Outcome] = outcomes.GetValueOrDefault(answer.Outcome) + 1;
-            foreach (var rule in answer.Fired.Select(f => f.Rule).Distinct())
-                fired[rule]++;
-            if (answer.Ranked.Count == 0)
-                continue;
-            ranked++;
-            tied += answer.Ranked[0].TiedWithFirst ? 1 : 0;
-            first[answer.Ranked[0].Candidate.Variant.Id] = first.GetValueOrDefault(answer.Ranked[0].Candidate.Variant.Id) + 1;
         }
-        Console.WriteLine($"{people} people, {ranked} ranked, {tied} with a tie in front; philosophy {philosophy}; {string.Join(", ", outcomes.Select(o => $"{o.Key} {o.Value}"))}");
-        foreach (var variant in book.Variants.OrderByDescending(v => first.GetValueOrDefault(v.Id)))
-            Console.WriteLine($"{variant.Id,-20} {first.GetValueOrDefault(variant.Id),6} {100.0 * first.GetValueOrDefault(variant.Id) / Math.Max(1, ranked),6:0.0} %");
-        var stops = book.Rules.Where(r => r.Conclusions.Any(c => c is StopConclusion { Level: not StopLevel.Today })).Select(r => r.Index).ToHashSet();
-        Console.WriteLine("never fires here: " + string.Join(", ", book.Rules.Where(r => fired[r.Index] == 0 && !stops.Contains(r.Index)).Select(r => r.Id)));
-        Console.WriteLine("fires for everyone: " + string.Join(", ", book.Rules.Where(r => fired[r.Index] == people).Select(r => r.Id)));
+        Console.WriteLine($"{people} people, {100.0 * ranked / people:0.0} % ranked; {string.Join(", ", outcomes.Select(o => $"{o.Key} {o.Value}"))}");
+        Console.WriteLine($"{"first in %",-20} {string.Join(" ", philosophies.Select(p => $"{p.Id,17}"))}");
+        foreach (var variant in book.Variants.OrderByDescending(v => first[0][v.Index]))
+            Console.WriteLine($"{variant.Id,-20} {string.Join(" ", first.Select(f => $"{100.0 * f[variant.Index] / Math.Max(1, ranked),17:0.0}"))}{(variant.NeverFirst is null ? "" : "  never first, says its file")}");
+        Console.WriteLine($"{"tied in front",-20} {string.Join(" ", ties.Select(t => $"{100.0 * t / Math.Max(1, ranked),17:0.0}"))}");
+        Print("fires for nobody", book.Rules.Where(r => fired[r.Index] == 0));
+        Print("fires for everybody", book.Rules.Where(r => !AsksOfVariantOnly(r) && fired[r.Index] == Subjects(r) * people));
+        Print("asks of the variant only", book.Rules.Where(AsksOfVariantOnly));
+        Print("fires for fewer than 1 in 1000", book.Rules.Where(r => fired[r.Index] > 0 && fired[r.Index] < Subjects(r) * people / 1000.0));
+        Print("fires for more than 9 in 10", book.Rules.Where(r => !AsksOfVariantOnly(r) && fired[r.Index] > Subjects(r) * people * 0.9 && fired[r.Index] < Subjects(r) * people));
         return 0;
+    }
+
+    private static bool AsksOfVariantOnly(Rule rule) => rule.PerCandidate && rule.OpenConditions.Count == 0;
+
+    private static int Subjects(Rule rule) => rule.PerCandidate ? System.Numerics.BitOperations.PopCount(rule.Variants) : 1;
+
+    private static void Print(string title, IEnumerable<Rule> rules)
+    {
+        var ids = rules.Select(r => r.Id).ToList();
+        Console.WriteLine($"{title} ({ids.Count}): {string.Join(", ", ids)}");
     }
 }
