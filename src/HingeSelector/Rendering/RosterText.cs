@@ -42,7 +42,9 @@ public sealed class RosterText(RuleBook book)
     /// <param name="stamp">The stamp of any of the answers; null without one.</param>
     public static IEnumerable<Line> Closing(IReadOnlyList<(string Id, Outcome Outcome)> answers, int notRead, Stamp? stamp)
     {
-        yield return Line.Title(OutcomeText.Counts(answers) + (notRead > 0 ? $" {notRead} {(notRead == 1 ? "row" : "rows")} could not be read." : ""));
+        yield return Line.Title(OutcomeText.Counts(answers));
+        if (notRead > 0)
+            yield return Line.Title($"{notRead} {(notRead == 1 ? "row" : "rows")} could not be read.");
         if (stamp is not null)
             yield return Line.Faint(StampText.OfAll(stamp));
     }

@@ -33,6 +33,9 @@ public sealed record RuleFiles(IReadOnlyDictionary<string, string> Texts, string
     public RuleFiles With(string path, string text)
         => this with { Texts = new Dictionary<string, string>(Texts, StringComparer.Ordinal) { [path] = text } };
 
+    /// <summary>Every file as its author sees it.</summary>
+    public IReadOnlyDictionary<string, SourceText> Sources() => Texts.ToDictionary(t => t.Key, t => new SourceText($"{Name}/{t.Key}", t.Value), StringComparer.Ordinal);
+
     /// <summary>A file as its author sees it, or null.</summary>
     public SourceText? Source(string path) => Texts.TryGetValue(path, out var text) ? new SourceText($"{Name}/{path}", text) : null;
 }

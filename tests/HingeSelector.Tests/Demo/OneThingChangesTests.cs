@@ -69,7 +69,7 @@ public sealed class OneThingChangesTests
         var other = OneAthlete.Ask("hours-to-hard-throwing: 20 hours");
         other.Ranked("conventional").Wishes.Word("load").ShouldNotBe("usual");
         other.Ranked("conventional").Wishes.Word("repetitions").ShouldBe("fewer");
-        other.AllPoints("fit").ShouldBe(_plain.AllPoints("fit"));
+        SamePointsWhereBothAreRanked(other, "fit");
         other.Height("conventional").ShouldBe(_plain.Height("conventional"), 0.01);
     }
 
@@ -78,7 +78,7 @@ public sealed class OneThingChangesTests
     {
         var other = OneAthlete.Ask("days-to-competition: 1 days");
         other.AllPoints("carry-over").ShouldNotBe(_plain.AllPoints("carry-over"));
-        other.AllPoints("fit").ShouldBe(_plain.AllPoints("fit"));
+        SamePointsWhereBothAreRanked(other, "fit");
     }
 
     [Fact]
@@ -226,5 +226,15 @@ public sealed class OneThingChangesTests
     {
         var other = OneAthlete.Ask("straight-leg-raise: {left: 52 deg, right: 52 deg, on: 2026-06-01}", "hip-flexion: {left: 124 deg, right: 126 deg, on: 2026-06-01}");
         other.Ranked("conventional").Candidate.Choice!.Fit.ShouldBe(HingeSelector.Posture.Fit.Unknown);
+    }
+
+    // Near hard throwing what is new to the athlete is out, so fewer candidates may be ranked.
+    private static void SamePointsWhereBothAreRanked(Recommendation other, string criterion)
+    {
+        var before = _plain.AllPoints(criterion).ToDictionary(p => p.Variant, p => p.Points);
+        var after = other.AllPoints(criterion);
+        after.Count.ShouldBeGreaterThan(8);
+        foreach (var (variant, points) in after)
+            points.ShouldBe(before[variant], variant);
     }
 }

@@ -5,6 +5,7 @@ using HingeSelector.Screening;
 using HingeSelector.Tests.Population;
 using HingeSelector.Tests.Support;
 using HingeSelector.Words;
+using Subject = HingeSelector.Rules.Evaluating.Firing;
 
 namespace HingeSelector.Tests.Rules;
 
@@ -46,7 +47,7 @@ public sealed class FillingGapsTests
         var facts = FactTable.Build(athlete, book.Vocabulary, _day, null);
         var cases = new CaseFacts(facts, [.. book.Variants.Select(_ => new FactValue[book.Vocabulary.CandidateSlots])]);
         var evaluation = new LoopEvaluator(book).First(cases);
-        var view = cases.View(Firing.OfAthlete, evaluation.Findings);
+        var view = cases.View(Subject.OfAthlete, evaluation.Findings);
         return book.Rules.Where(r => !r.PerCandidate).ToDictionary(r => r.Index, r => LoopEvaluator.Holds(r, view));
     }
 }

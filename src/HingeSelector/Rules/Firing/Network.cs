@@ -37,7 +37,7 @@ public sealed class Network : IRuleEngine
     public int DefinitionCount { get; }
 
     /// <summary>How many firings one stage can need at most.</summary>
-    public int MostFirings { get; }
+    public int MostFirings { get; internal init; }
 
     IRuleSession IRuleEngine.Start(CaseFacts facts) => Start(facts);
 

@@ -32,20 +32,22 @@ public static class RuleBookReader
             .Select(k => Path.GetFileNameWithoutExtension(k)).ToList();
         if (variantIds.Count is 0 or > MostVariants)
             bag.Add(Problems.MissingFile($"{files.Name}/{VariantFolder}", $"one to {MostVariants} variants are needed"));
-        var vocabulary = VocabularyReader.Read(Root(files, "vocabulary.yaml", bag), variantIds, bag);
-        var sources = SourcesReader.Read(Root(files, "sources.yaml", bag), bag);
-        var criteria = CriteriaReader.Read(Root(files, "criteria.yaml", bag), bag);
-        var model = ModelReader.Read(Root(files, "model.yaml", bag), sources, bag);
-        var assumptions = AssumptionsReader.Read(Root(files, "assumptions.yaml", bag), sources, bag);
+        var trees = YamlTrees.Read(files.Sources(), bag);
+        YamlNode? Root(string path) => RootOf(files, trees, path, bag);
+        var vocabulary = VocabularyReader.Read(Root("vocabulary.yaml"), variantIds, bag);
+        var sources = SourcesReader.Read(Root("sources.yaml"), bag);
+        var criteria = CriteriaReader.Read(Root("criteria.yaml"), bag);
+        var model = ModelReader.Read(Root("model.yaml"), sources, bag);
+        var assumptions = AssumptionsReader.Read(Root("assumptions.yaml"), sources, bag);
         if (vocabulary is null || variantIds.Count is 0 or > MostVariants)
             return null;
-        var philosophies = ReadPhilosophies(files, criteria, bag);
+        var philosophies = ReadPhilosophies(files, trees, criteria, bag);
         var reader = new VariantReader(vocabulary, variantIds, sources, bag);
-        var variants = variantIds.Select((id, i) => reader.Read(Root(files, $"{VariantFolder}{id}.yaml", bag), i)).OfType<Variant>().ToList();
+        var variants = variantIds.Select((id, i) => reader.Read(Root($"{VariantFolder}{id}.yaml"), i)).OfType<Variant>().ToList();
         if (variants.Count != variantIds.Count || model is null || assumptions is null)
             return null;
         CheckErrorSources(vocabulary, sources, bag);
-        var topics = ReadTopics(files, bag);
+        var topics = ReadTopics(files, trees, bag);
         var findings = ReadFindings(topics, bag);
         var rules = ReadRules(topics, new RuleReader(vocabulary, variants, sources, criteria, findings, bag), bag);
         var ordered = findings.Values.OrderBy(f => f.Index).ToList();
@@ -69,20 +71,20 @@ public static class RuleBookReader
         };
     }
 
-    private static YamlNode? Root(RuleFiles files, string path, DiagnosticBag bag)
+    private static YamlNode? RootOf(RuleFiles files, YamlTrees trees, string path, DiagnosticBag bag)
     {
-        if (files.Source(path) is { } source)
-            return YamlReader.Read(source, bag);
+        if (trees.Has(path))
+            return trees[path];
         bag.Add(Problems.MissingFile($"{files.Name}/{path}", "the rules are not complete without it"));
         return null;
     }
 
-    private static Dictionary<string, Philosophy> ReadPhilosophies(RuleFiles files, IReadOnlyList<Criterion> criteria, DiagnosticBag bag)
+    private static Dictionary<string, Philosophy> ReadPhilosophies(RuleFiles files, YamlTrees trees, IReadOnlyList<Criterion> criteria, DiagnosticBag bag)
     {
         var philosophies = new Dictionary<string, Philosophy>(StringComparer.Ordinal);
         foreach (var path in files.Texts.Keys.Where(k => k.StartsWith(PhilosophyFolder, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
         {
-            if (PhilosophyReader.Read(Root(files, path, bag), criteria, bag) is { } philosophy && !philosophies.TryAdd(philosophy.Id, philosophy))
+            if (PhilosophyReader.Read(trees[path], criteria, bag) is { } philosophy && !philosophies.TryAdd(philosophy.Id, philosophy))
                 bag.Add(Problems.DuplicateId(philosophy.Span, "philosophy", philosophy.Id, philosophies[philosophy.Id].Span));
         }
         if (philosophies.Count == 0)
@@ -98,7 +100,7 @@ public static class RuleBookReader
             bag.Add(Problems.MissingKey(word.Span, "error source", $"the fact '{word.Id}'"));
     }
 
-    private static List<(string Topic, MapReader Map)> ReadTopics(RuleFiles files, DiagnosticBag bag)
+    private static List<(string Topic, MapReader Map)> ReadTopics(RuleFiles files, YamlTrees trees, DiagnosticBag bag)
     {
         var topics = new List<(string, MapReader)>();
         foreach (var path in files.Texts.Keys.Order(StringComparer.Ordinal))
@@ -106,7 +108,7 @@ public static class RuleBookReader
             var slash = path.IndexOf('/', StringComparison.Ordinal);
             if (slash < 0 || path.StartsWith(VariantFolder, StringComparison.Ordinal) || path.StartsWith(PhilosophyFolder, StringComparison.Ordinal))
                 continue;
-            if (MapReader.Open(YamlReader.Read(files.Source(path)!, bag), "a rule file", bag) is { } map)
+            if (MapReader.Open(trees[path], "a rule file", bag) is { } map)
                 topics.Add((path[..slash], map));
         }
         return topics;

@@ -70,6 +70,13 @@ public sealed class NetworkTests
         => Should.Throw<ArgumentException>(() => _network.Start(new CaseFacts([], [])));
 
     [Fact]
+    public void Rules_that_do_not_come_to_rest_are_reported()
+    {
+        var network = new Network(_network.Book) { MostFirings = 3 };
+        Should.Throw<NetworkException>(() => network.Start(new RandomCases(network.Book).First(0)).First()).Message.ShouldContain("3 firings");
+    }
+
+    [Fact]
     public void Two_definitions_of_one_name_are_refused()
     {
         var definitions = Definitions.Of(_network.Book);
