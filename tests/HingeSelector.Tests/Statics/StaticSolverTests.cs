@@ -28,29 +28,46 @@ public sealed class StaticSolverTests
     }
 
     // Swinton 2011: with the hex bar lumbar, hip and ankle moments are lower, the knee moment higher.
-    [Fact]
-    public void V3_Swinton_2011_hex_to_straight_bar_signs_are_met()
+    [Theory]
+    [InlineData(60)]
+    [InlineData(140)]
+    [InlineData(212)]
+    public void V3_Swinton_2011_hex_to_straight_bar_signs_are_met(double load)
     {
-        var ratio = new LoadComparison(ComparisonBasis.EqualLoad, Loads(Hex, 60, 140, 91.4), Loads(Conventional, 55, 140, 91.4));
+        var ratio = new LoadComparison(ComparisonBasis.EqualLoad, Loads(Hex, 60, load, 91.4), Loads(Conventional, 55, load, 91.4));
         ratio.L5S1.ShouldBeLessThan(1);
         ratio.Hip.ShouldBeLessThan(1);
         ratio.Ankle.ShouldBeLessThan(1);
         ratio.Knee.ShouldBeGreaterThan(1);
     }
 
-    [Fact]
-    public void V3_Swinton_2011_hex_bar_hip_to_knee_ratio_of_about_2_is_met()
+    // Shank lean and handle line were chosen for this (rules/model.yaml): a fit that must not drift, not an independent check.
+    [Theory]
+    [InlineData(60)]
+    [InlineData(140)]
+    [InlineData(180)]
+    public void V3_Swinton_2011_hex_bar_hip_to_knee_ratio_of_about_2_is_fitted_up_to_180_kg(double load)
     {
-        var hex = Loads(Hex, 60, 140, 91.4);
+        var hex = Loads(Hex, 60, load, 91.4);
         (hex.Hip / hex.Knee).ShouldBe(2, 1);
     }
 
-    // Not met, and said so in rules/model.yaml: 3-4 +/- 1 was published (secondary source), the still side view gives about 9.
     [Fact]
-    public void V3_Swinton_2011_straight_bar_hip_to_knee_ratio_of_3_to_4_is_NOT_met()
+    public void V3_Swinton_2011_hex_bar_hip_to_knee_ratio_is_NOT_met_at_212_kg()
     {
-        var straight = Loads(Conventional, 55, 140, 91.4);
-        (straight.Hip / straight.Knee).ShouldBeInRange(7, 12);
+        // 80 % of the study's mean 1RM of 265 kg.
+        var hex = Loads(Hex, 60, 212, 91.4);
+        (hex.Hip / hex.Knee).ShouldBeInRange(3, 3.2);
+    }
+
+    // Not met, and said so in rules/model.yaml: 3-4 +/- 1 was published (secondary source).
+    [Theory]
+    [InlineData(100, 6, 7.5)]
+    [InlineData(212, 11, 13)]
+    public void V3_Swinton_2011_straight_bar_hip_to_knee_ratio_of_3_to_4_is_NOT_met(double load, double least, double most)
+    {
+        var straight = Loads(Conventional, 55, load, 91.4);
+        (straight.Hip / straight.Knee).ShouldBeInRange(least, most);
     }
 
     // Derived band 275-371 N m at 100 kg and 513-760 at 250 kg, +/- 25 %; the model sits at its upper end.
