@@ -7,8 +7,8 @@ using HingeSelector.Tests.Support;
 
 namespace HingeSelector.Benchmarks;
 
-/// <summary><c>first-choices [N]</c>: who is first how often over the people of the survey, in each philosophy, and which rules fire for nobody or for everybody.</summary>
-/// <remarks>A rule about candidates is counted per athlete and candidate, over the candidates whose own words meet its conditions.</remarks>
+/// <summary><c>first-choices [N] [FILE]</c>: who is first how often over the people of the survey, in each philosophy, and which rules fire for nobody or for everybody.</summary>
+/// <remarks>FILE gets a line a person: outcome, the first three with their points, findings. A rule about candidates is counted per athlete and candidate, over the candidates whose own words meet its conditions.</remarks>
 internal static class FirstChoicesRun
 {
     private static readonly DateOnly _day = new(2026, 11, 24);
@@ -25,6 +25,7 @@ internal static class FirstChoicesRun
         var fired = new int[book.Rules.Count];
         var ties = new int[philosophies.Count];
         var (ranked, people) = (0, 0);
+        using var lines = args.Length > 1 ? new StreamWriter(args[1]) : null;
         foreach (var athlete in SurveyPeople.Draw(book.Vocabulary, _day, 20261124, most))
         {
             for (var p = 0; p < philosophies.Count; p++)
@@ -34,6 +35,7 @@ internal static class FirstChoicesRun
                 {
                     outcomes[answer.Outcome] = outcomes.GetValueOrDefault(answer.Outcome) + 1;
                     ranked += answer.Ranked.Count > 0 ? 1 : 0;
+                    lines?.WriteLine($"{athlete.Id}\t{answer.Outcome}\t{string.Join(" ", answer.Ranked.Take(3).Select(r => $"{r.Candidate.Variant.Id} {r.Score} [{string.Join(",", r.Points)}]"))}\t{string.Join(",", answer.Findings)}");
                     foreach (var firing in answer.Fired)
                         fired[firing.Rule]++;
                 }

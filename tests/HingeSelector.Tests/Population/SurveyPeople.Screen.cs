@@ -75,6 +75,9 @@ internal sealed partial class SurveyPeople
         }
         if (Chance(0.2))
             SomePain(answers, "pain-worst", Pick(1.0, 1, 2, 2, 3, 4));
+        // An old stress injury of the back that speaks up again must meet its own rule.
+        if (answers[new AnswerKey("history", 0)].Value.Bits == 1UL << _vocabulary["history"].Values.ToList().IndexOf("low-back-stress-injury") && Chance(0.3))
+            Put(answers, "low-back-pain-worst", 2);
         if (Chance(0.02))
             SomePain(answers, "pain-worst", Pick(6.0, 7));
         if (Chance(0.02))
@@ -90,8 +93,8 @@ internal sealed partial class SurveyPeople
         var throwing = Pick("none", "light", "moderate", "hard");
         Choose(answers, "throwing-today", throwing);
         Choose(answers, "throwing-order", throwing == "none" ? "none" : Pick("before-the-lift", "after-the-lift", "before-the-lift", "both"));
-        Put(answers, "hours-to-hard-throwing", Pick(6.0, 20, 30, 50, 80, 120, 400));
-        Put(answers, "days-to-competition", 24 * Pick(1.0, 2, 3, 5, 8, 30, 120));
+        Put(answers, "hours-to-hard-throwing", Pick(6.0, 20, 30, 50, 60, 80, 96, 120, 400));
+        Put(answers, "days-to-competition", 24 * Pick(1.0, 2, 3, 5, 8, 14, 30, 60, 120));
         if (Chance(0.7))
             Put(answers, "days-to-testing", 24 * Pick(1.0, 4, 10, 30, 90, 200));
         Put(answers, "disc-diameter", Chance(0.93) ? 0.45 : 0.30);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using HingeSelector.Diagnostics;
 using HingeSelector.Screening;
 using HingeSelector.Tests.Support;
 using HingeSelector.Words;
@@ -146,7 +147,7 @@ internal sealed partial class SurveyPeople
             return [];
         var covers = _vocabulary["cleared-for"].Values.Where(_ => Chance(0.85)).ToList();
         var from = Pick(-60, -60, -60, -60, -60, -60, -60, -60, -200, 10);
-        return [new Clearance("clinician", "somebody", _on.AddDays(from), _on.AddDays(from + 120), covers, Pick(null, null, null, 20.0, 60, 100), "staff", SourceSpan.None)];
+        return [new Clearance("clinician", "somebody", _on.AddDays(from), _on.AddDays(from + 120), covers, Pick<double?>(null, null, null, 20, 60, 100), "staff", SourceSpan.None)];
     }
 
     private void Put(Dictionary<AnswerKey, Answer> answers, string word, double value, int side = 0)
