@@ -1,4 +1,6 @@
 using HingeSelector.Candidates;
+using HingeSelector.Posture;
+using HingeSelector.Quantities;
 using HingeSelector.Recommending;
 using HingeSelector.Rules;
 using HingeSelector.Screening;
@@ -28,8 +30,18 @@ public sealed record HeldSeen(double Height, double? Grip, double? Stance, doubl
         double? Exact(string word) => Fact(word) is { IsExact: true } value ? value.Low : null;
         var seenIn = Fact("held-height-variant");
         return Exact("held-height") is { } height && seenIn.IsKnown && seenIn.Bits == 1UL << candidate.Variant.Index
-            ? new HeldSeen(height, Exact("held-height-grip"), Exact("held-height-stance"), choice.ComputedLowest?.Metres, choice.Held is not null)
+            ? new HeldSeen(height, Exact("held-height-grip"), Exact("held-height-stance"), LowestThatFits(choice)?.Metres, choice.Held is not null)
             : null;
+    }
+
+    /// <summary>
+    /// The lowest height of the room, from the standard one upwards, that fits by computation. Not the search's own lowest:
+    /// that one starts at what rules ask, and some rules ask because of the held height, so the two would only agree with themselves.
+    /// </summary>
+    public static Length? LowestThatFits(SetUpChoice choice)
+    {
+        var runs = choice.Heights.Further.Concat(choice.Heights.Fitting is { } around ? [around] : []).ToList();
+        return runs.Count == 0 ? null : runs.Min(r => r.From);
     }
 
     /// <summary>Both heights and their difference as a sentence.</summary>

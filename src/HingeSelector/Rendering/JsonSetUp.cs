@@ -63,7 +63,7 @@ internal sealed class JsonSetUp(Utf8JsonWriter json, RuleBook book)
         WriteBand(choice.Heights);
         json.WriteString("madeBy", candidate.Heights?.MadeBy(choice.Heights.FirstTry.Metres));
         Metres("standardMetres", candidate.Heights is { } heights ? Length.FromMetres(heights.Standard) : null);
-        Metres("computedLowestMetres", choice.ComputedLowest);
+        Metres("computedLowestMetres", HeldSeen.LowestThatFits(choice));
         WriteOthers(ranked.Heights.Value);
         json.WriteEndObject();
     }
