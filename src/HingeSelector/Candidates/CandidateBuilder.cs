@@ -48,7 +48,10 @@ public sealed class CandidateBuilder
             return candidate;
         var posture = candidate.Variant.Posture!;
         var held = HeldFor(candidate.Variant);
-        var pull = WithStance(candidate, wishes);
+        // What the coach saw holds for its grip and stance, so both are taken over.
+        var pull = held?.Stance is { } seen
+            ? candidate.Pull with { Stance = new StanceRule(StanceBasis.Metres, seen.Metres, candidate.Pull.Stance.TurnOut) }
+            : WithStance(candidate, wishes);
         var at = candidate.Standard ?? Rough(posture, candidate.Heights);
         var (grips, standardGrip) = PullOf.Grips(posture, (_body as KnownBody)?.Segments, pull, at, wishes.GripAtMost, _book.Assumptions, Parameters);
         if (held is not null && wishes.GripAtMost is null)
@@ -99,7 +102,8 @@ public sealed class CandidateBuilder
         return new HeldHeight(Length.FromMetres(height), Length.FromMetres(grip.Value), Exact("held-height-stance") is { } stance ? Length.FromMetres(stance) : null);
     }
 
-    private Candidate Standard(Variant variant)
+    /// <summary>One variant at its standard set-up.</summary>
+    public Candidate Standard(Variant variant)
     {
         if (variant.Posture is not { } posture)
             return new Candidate(variant, null, null, null, null, null);

@@ -72,6 +72,10 @@ public sealed class CandidateTable
         }
     }
 
+    /// <summary>A candidate with the moments of its chosen set-up.</summary>
+    public Candidate WithLoads(Candidate candidate)
+        => candidate.Pull is { } pull ? candidate with { Loads = Loads(pull, candidate.Choice?.Outcome) } : candidate;
+
     /// <summary>Moments of a position at the load of comparison; null without a position or body mass.</summary>
     public StaticLoads? Loads(PullGeometry pull, PostureOutcome? outcome)
     {

@@ -53,7 +53,7 @@ internal sealed class Assembly
             stops = [.. stops.Where(s => s.Level == StopLevel.Emergency)];
         var mayPull = outcome is Outcome.Ranked or Outcome.LimitedToday;
         var excluded = mayPull ? Exclusions(stops) : [];
-        var ranking = mayPull ? new Ranking(_book, _question, _fired, _chosen, _tracer, new Alternatives(_book, _question.Philosophy, _builder, _table, _cases, Explained, _loop), sign => _selector.ScoresWithErrors(_question, _cases, _chosen, _table, sign), [.. excluded.Select(e => e.Variant.Index)]) : null;
+        var ranking = mayPull ? new Ranking(_book, _question, _fired, _chosen, _tracer, new Alternatives(_book, _question.Philosophy, _builder, _table, _cases, Explained, _loop), sign => _selector.ScoresWithErrors(_question, _cases, _chosen, _table, sign), _table.WithLoads, [.. excluded.Select(e => e.Variant.Index)]) : null;
         var silent = outcome == Outcome.Emergency;
         return new Recommendation(() => silent ? [] : [.. Explained.Open.Order().Select(Opened)])
         {

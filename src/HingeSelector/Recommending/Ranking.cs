@@ -14,11 +14,13 @@ internal sealed class Ranking
     private readonly IReadOnlyList<ChosenSetUp> _chosen;
     private readonly Tracer _tracer;
     private readonly Alternatives _alternatives;
+    private readonly Func<Candidate, Candidate> _withLoads;
     private readonly Scores _scores;
     private readonly List<string> _remarks = [];
 
-    public Ranking(RuleBook book, Question question, List<Firing> fired, IReadOnlyList<ChosenSetUp> chosen, Tracer tracer, Alternatives alternatives, Func<int, Scores> scoresWithErrors, HashSet<int> excluded)
+    public Ranking(RuleBook book, Question question, List<Firing> fired, IReadOnlyList<ChosenSetUp> chosen, Tracer tracer, Alternatives alternatives, Func<int, Scores> scoresWithErrors, Func<Candidate, Candidate> withLoads, HashSet<int> excluded)
     {
+        _withLoads = withLoads;
         _book = book;
         _question = question;
         _fired = fired;
@@ -98,7 +100,7 @@ internal sealed class Ranking
         {
             Place = place,
             TiedWithFirst = tied,
-            Candidate = chosen.Candidate,
+            Candidate = _withLoads(chosen.Candidate),
             Score = _scores.Total(variant),
             Points = _scores.Points(variant),
             Reasons = [.. fired.SelectMany(ReasonsOf).OrderByDescending(r => Math.Abs(r.Points) * _question.Philosophy.Weights[r.Criterion])],
