@@ -11,10 +11,10 @@ internal static class Holds
     // A word with sides is answered when both are.
     private static bool IsAnswered(Word word, FactValue[] facts) => word.Sided
         ? IsSettled(facts[word.Slot + Sides.Left]) && IsSettled(facts[word.Slot + Sides.Right])
-        : facts[word.Slot].IsKnown;
+        : facts[word.Slot].IsExact;
 
-    // A side that an athlete does not have cannot hurt.
-    private static bool IsSettled(FactValue side) => side.State is FactState.Known or FactState.NotApplicable;
+    // A side that an athlete does not have cannot hurt; "at least 3" is no answer yet.
+    private static bool IsSettled(FactValue side) => side.IsExact || side.State == FactState.NotApplicable;
 
     /// <summary>The words that are not answered.</summary>
     public static IReadOnlyList<(string Word, string Label)> Unanswered(Vocabulary vocabulary, FactValue[] facts)
