@@ -25,6 +25,28 @@ internal sealed class SubjectTest : IEquatable<SubjectTest>
         Key = $"{variants:x}: {string.Join(" & ", conditions.Select(c => c.Key))}";
     }
 
+    private SubjectTest(string key)
+    {
+        _variants = ulong.MaxValue;
+        _conditions = [];
+        Key = key;
+    }
+
+    /// <summary>A test that always holds and stands before others.</summary>
+    /// <remarks>
+    /// The engine compares each new condition with all its siblings while it builds the network, so the time grows with their square.
+    /// Spread over shelves, each has a fraction of the siblings.
+    /// </remarks>
+    public static SubjectTest Shelf(string key)
+    {
+        var sum = 0;
+        foreach (var letter in key)
+            sum = ((sum * 31) + letter) % Shelves;
+        return new SubjectTest($"shelf {sum}");
+    }
+
+    private const int Shelves = 17;
+
     /// <summary>Canonical form.</summary>
     public string Key { get; }
 
