@@ -67,12 +67,20 @@ public sealed class CandidateBuilder
             Height = new HeightRequest(
                 asked && wishes.LowestThatFits ? HeightRequestKind.LowestThatFits : HeightRequestKind.Standard,
                 wishes.AtLeast is { } metres ? Length.FromMetres(metres) : null),
-            // Higher bars bring the knees elsewhere: "outside the legs" is wherever the arms pass them.
-            Grip = posture.Grip.Kind == GripRuleKind.OutsideTheLegs && held is null ? GripRequest.NarrowestThatFits : GripRequest.Standard,
+            Grip = GripFor(posture, held),
             Held = held,
         };
         return candidate with { Pull = pull, Choice = SetUpSearch.Choose(_body, _ranges, pull, request, Parameters) };
     }
+
+    // Higher bars bring the knees elsewhere: "outside" and "inside the legs" are wherever the arms pass them.
+    private static GripRequest GripFor(VariantPosture posture, HeldHeight? held) => posture.Grip.Kind switch
+    {
+        _ when held is not null => GripRequest.Standard,
+        GripRuleKind.OutsideTheLegs => GripRequest.NarrowestThatFits,
+        GripRuleKind.InsideTheLegs => GripRequest.WidestThatFits,
+        _ => GripRequest.Standard,
+    };
 
     /// <summary>A chosen candidate with the hands at another height or grip.</summary>
     public Candidate At(Candidate candidate, Length? height = null, Length? grip = null, bool withErrors = false)
