@@ -67,8 +67,8 @@ public sealed class FactTable
             return FactValue.Missing;
         if (word.Lifetime.Covers(answer.On, _on, answer.Until) && !_growth.Ends(word, answer))
             return answer.Value;
-        if (word.NamedStays && answer.Value is { IsKnown: true, Bits: not 0 } && answer.On <= _on)
-            return answer.Value;
+        if (word.NamedStays && answer.Value.IsKnown && answer.On <= _on && (answer.Value.Bits & word.LastingBits) is var lasting and not 0)
+            return FactValue.Of(lasting);
         return answer.Value.State == FactState.Refused ? FactValue.Missing : FactValue.Unknown(FactState.Expired);
     }
 }

@@ -69,6 +69,18 @@ public sealed record Word
     /// <summary>Whether what was once named in a set stays after its lifetime: an operation does not go away because nobody asked again.</summary>
     public bool NamedStays { get; init; }
 
+    /// <summary>Values that stay when <see cref="NamedStays"/>, one bit each: all but those that are about this year.</summary>
+    public ulong LastingBits
+    {
+        get
+        {
+            var bits = 0UL;
+            for (var i = 0; i < Values.Count; i++)
+                bits |= Values[i].EndsWith("-this-year", StringComparison.Ordinal) ? 0 : 1UL << i;
+            return bits;
+        }
+    }
+
     /// <summary>Id of a word of the same sides below whose value this one cannot lie: the worst pain is at least the pain at rest.</summary>
     public string? NotBelow { get; init; }
 

@@ -37,6 +37,8 @@ public sealed class PainAtRestTests
     {
         OneAthlete.Ask("history: {value: spine-operation, on: 2024-01-01}").Outcome.ShouldBe(Recommending.Outcome.Refer);
         OneAthlete.Ask("history: {value: none, on: 2024-01-01}").Outcome.ShouldBe(Recommending.Outcome.Held);
+        // "This year" of two years ago is over, so it is asked again.
+        OneAthlete.Ask("history: {value: hamstring-strain-this-year, on: 2024-01-01}").Outcome.ShouldBe(Recommending.Outcome.Held);
     }
 
     private static FactValue[] Table(params string[] lines)
