@@ -62,7 +62,7 @@ public sealed class Selector
     internal IReadOnlyList<ChosenSetUp> SearchSetUps(FactValue[] facts, Question question, Candidates candidates, Evaluation evaluation)
     {
         var wishes = WishList.Collect(_book, evaluation);
-        return [.. candidates.Standard.Select(c => DeadBand.Apply(candidates.Builder, candidates.Builder.WithChoice(c, wishes[c.Variant.Index]), wishes[c.Variant.Index], question.StandingInForce))];
+        return [.. candidates.Standard.Select(c => RaisedBars.SetDown(DeadBand.Apply(candidates.Builder, candidates.Builder.WithChoice(c, wishes[c.Variant.Index]), wishes[c.Variant.Index], question.StandingInForce)))];
     }
 
     /// <summary>Step 5: what the chosen set-ups ask becomes facts; then the engine gives points, cues and cautions.</summary>

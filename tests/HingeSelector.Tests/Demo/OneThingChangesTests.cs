@@ -229,6 +229,15 @@ public sealed class OneThingChangesTests
         other.Ranked("conventional").Candidate.Choice!.Fit.ShouldBe(HingeSelector.Posture.Fit.Unknown);
     }
 
+    [Fact]
+    public void A_bar_that_stands_on_blocks_is_set_down_and_not_let_go()
+    {
+        string[] window = ["hours-to-hard-throwing: 30 hours"];
+        OneAthlete.Ask(window).Ranked("conventional").Wishes.Word("lowering").ShouldBe("dropped");
+        var raised = OneAthlete.Ask([.. window, "held-height: 34 cm", "held-height-variant: conventional", "held-height-grip: 55 cm"]);
+        raised.Ranked("conventional").Wishes.Word("lowering").ShouldNotBe("dropped");
+    }
+
     // Near hard throwing what is new to the athlete is out, so fewer candidates may be ranked.
     private static void SamePointsWhereBothAreRanked(Recommendation other, string criterion)
     {
