@@ -29,7 +29,7 @@ public sealed class AthleteText(RuleBook book)
         foreach (var line in Questions(answer))
             yield return line;
         // What concerns the athlete and not one pull stands where it is read.
-        foreach (var (text, _) in answer.Cautions.Take(MostCautions))
+        foreach (var text in Pressing(answer))
             yield return Line.Text("Beware", text);
         foreach (var remark in answer.Remarks)
             yield return Line.Text("Note", remark);
@@ -122,6 +122,9 @@ public sealed class AthleteText(RuleBook book)
             yield return Line.Text("Changed", change);
     }
 
+    private static IEnumerable<string> Pressing(Recommendation answer)
+        => answer.Cautions.Where(c => SafetyTopics.Has(c.Trace.Rule)).Select(c => c.Text).Take(MostCautions);
+
     // What belongs to every pull is said once.
     private static List<string> CommonCautions(Recommendation answer)
         => answer.Ranked.Count < 2 ? [] : [.. answer.Ranked.Select(r => r.Cautions.Select(c => c.Text)).Aggregate((a, b) => a.Intersect(b, StringComparer.Ordinal))];
@@ -138,7 +141,7 @@ public sealed class AthleteText(RuleBook book)
         // One reason that takes out many is told once.
         foreach (var alike in answer.Excluded.GroupBy(e => e.Reasons[0].Trace.Rule.Id, StringComparer.Ordinal))
             yield return Line.Text("Out", $"{string.Join(", ", alike.Select(e => e.Variant.Label))}: {alike.First().Reasons[0].Why} (rule {alike.Key})");
-        var general = common.Concat(answer.Cautions.Skip(MostCautions).Select(c => c.Text)).Distinct().ToList();
+        var general = common.Concat(answer.Cautions.Select(c => c.Text).Except(Pressing(answer))).Distinct().ToList();
         if (general.Count > 0)
             yield return Line.Heading("Beware also");
         foreach (var text in general)

@@ -120,6 +120,17 @@ internal sealed partial class SurveyPeople
         for (var i = 0; i < _vocabulary["pulled-before"].Values.Count; i++)
             taught |= Chance(Math.Min(0.85, 0.1 + (years * 0.15))) ? 1UL << i : 0;
         PutSet(answers, "pulled-before", taught);
+        Choose(answers, "open-referral", Chance(0.004) ? "yes" : "no");
+        // Some come as strangers: nobody has said what they were taught.
+        if (Chance(0.03))
+            answers.Remove(new AnswerKey("training-age", 0));
+        if (Chance(0.03))
+            answers.Remove(new AnswerKey("pulled-before", 0));
+        if (Chance(0.01))
+        {
+            answers.Remove(new AnswerKey("training-age", 0));
+            answers.Remove(new AnswerKey("pulled-before", 0));
+        }
         if (minor || !Chance(0.8))
             return;
         // Trained samples lift 2.3 +/- 0.3 x body mass (men) and 1.6 +/- 0.1 (women) (blatnik-2014, jones-2016); throwers less: a guess, with more spread.
