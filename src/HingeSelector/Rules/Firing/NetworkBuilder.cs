@@ -59,7 +59,7 @@ internal sealed class NetworkBuilder
     {
         var left = new List<RuleElement>();
         if (definition.Asks == SubjectKind.Athlete || definition.Branch.OfAthlete.Count > 0)
-            left.Add(Pattern(_athlete, Shared(definition.Branch.OfAthlete).Select(c => Holds(new SubjectTest(c), _athlete))));
+            left.Add(Pattern(_athlete, Questions(definition.Branch.OfAthlete).Select(q => Holds(q, _athlete))));
         foreach (var mark in definition.Branch.Marks)
             left.Add(Element.Exists(Pattern(_mark, [Expression.Lambda<Func<Mark, bool>>(Expression.Call(Expression.Constant(new MarkTest(mark)), _is, _mark), _mark)])));
         var subject = definition.Asks switch
@@ -74,8 +74,13 @@ internal sealed class NetworkBuilder
     }
 
     // The most used condition first: definitions that begin alike share the beginning.
-    private IEnumerable<Condition> Shared(IEnumerable<Condition> conditions)
-        => conditions.OrderByDescending(c => _uses[c.Key]).ThenBy(c => c.Key, StringComparer.Ordinal);
+    private IReadOnlyList<SubjectTest> Questions(IReadOnlyList<Condition> conditions)
+    {
+        if (conditions.Count == 0)
+            return [];
+        var shared = conditions.OrderByDescending(c => _uses[c.Key]).ThenBy(c => c.Key, StringComparer.Ordinal).ToList();
+        return [SubjectTest.Drawer(shared[0]), .. shared.Select(c => new SubjectTest(c))];
+    }
 
     private static PatternElement Pattern(ParameterExpression subject, IEnumerable<LambdaExpression> conditions)
         => Element.Pattern(subject.Type, subject.Name!, conditions.Select(c => new KeyValuePair<string, LambdaExpression>(PatternElement.ConditionName, c)));

@@ -6,6 +6,8 @@ namespace HingeSelector.Rules.Firing;
 /// <remarks>Two tests that ask the same are equal, so that the network shares the node.</remarks>
 internal sealed class SubjectTest : IEquatable<SubjectTest>
 {
+    private const int Drawers = 20;
+
     private readonly ulong _variants;
     private readonly Condition[] _conditions;
 
@@ -23,6 +25,27 @@ internal sealed class SubjectTest : IEquatable<SubjectTest>
         _variants = variants;
         _conditions = [.. conditions];
         Key = $"{variants:x}: {string.Join(" & ", conditions.Select(c => c.Key))}";
+    }
+
+    private SubjectTest(string key)
+    {
+        _variants = ulong.MaxValue;
+        _conditions = [];
+        Key = key;
+    }
+
+    /// <summary>A question that always holds, put before others to sort them.</summary>
+    /// <remarks>
+    /// When the network is built, every new question is compared with all that hang at the same place. Hung into a few dozen drawers
+    /// instead of one, a network of five hundred rules is built several times faster; a decision pays one call per drawer.
+    /// </remarks>
+    /// <param name="first">The first real question.</param>
+    public static SubjectTest Drawer(Condition first)
+    {
+        var sum = 0;
+        foreach (var letter in first.Key)
+            sum = unchecked((sum * 31) + letter);
+        return new SubjectTest($"drawer {(uint)sum % Drawers}");
     }
 
     /// <summary>Canonical form.</summary>
