@@ -44,6 +44,7 @@ public sealed class Selector
         var facts = FactTable.Build(athlete, _book.Vocabulary, question.On, question.Room);
         var body = AthleteBody.Estimate(facts, _book.Vocabulary, _book.Model);
         facts[_book.Vocabulary["body-basis"].Slot] = BodyWords.Basis(body);
+        facts[_book.Vocabulary["training-on-file"].Slot] = TrainingWords.OnFile(facts, _book.Vocabulary);
         return facts;
     }
 

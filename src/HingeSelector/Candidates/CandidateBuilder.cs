@@ -67,7 +67,8 @@ public sealed class CandidateBuilder
             Height = new HeightRequest(
                 asked && wishes.LowestThatFits ? HeightRequestKind.LowestThatFits : HeightRequestKind.Standard,
                 wishes.AtLeast is { } metres ? Length.FromMetres(metres) : null),
-            Grip = GripRequest.Standard,
+            // Higher bars bring the knees elsewhere: "outside the legs" is wherever the arms pass them.
+            Grip = posture.Grip.Kind == GripRuleKind.OutsideTheLegs && held is null ? GripRequest.NarrowestThatFits : GripRequest.Standard,
             Held = held,
         };
         return candidate with { Pull = pull, Choice = SetUpSearch.Choose(_body, _ranges, pull, request, Parameters) };
@@ -91,6 +92,10 @@ public sealed class CandidateBuilder
         };
     }
 
+    /// <summary>The held height seen in this variant, m, whatever grip and stance it was seen with; null when none was.</summary>
+    public double? HeldHeightOf(Variant variant)
+        => _facts[_book.Vocabulary["held-height-variant"].Slot] is { IsKnown: true } seen && seen.Bits == 1UL << variant.Index ? Exact("held-height") : null;
+
     /// <summary>The held height when it was seen in this variant; its grip and stance as noted, or the variant's own.</summary>
     public HeldHeight? HeldFor(Variant variant)
     {
@@ -110,7 +115,7 @@ public sealed class CandidateBuilder
         var pull = PullOf.Variant(posture);
         var segments = (_body as KnownBody)?.Segments;
         var kneeHeight = segments is null ? (double?)null : segments.Metres(SegmentName.AnkleHeight) + segments.Metres(SegmentName.Shank);
-        var heights = HandHeights.For(posture.Height, _room, _disc, kneeHeight, _book.Assumptions);
+        var heights = HandHeights.For(posture.Height, posture.Hands == "load-between-feet", _room, _disc, kneeHeight, _book.Assumptions);
         if (segments is null)
             return new Candidate(variant, heights, pull, null, null, null);
         var rough = Rough(posture, heights);

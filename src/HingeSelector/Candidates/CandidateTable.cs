@@ -107,6 +107,8 @@ public sealed class CandidateTable
         var height = setUp?.HandHeight.Metres ?? (reading == Standard ? candidate.Heights?.Standard : null);
         Put("start-height", Of(height));
         Put("raise", Of(height is { } h && candidate.Heights is { } heights ? Math.Round(h - heights.Standard, 6) : null));
+        var held = _builder.HeldHeightOf(candidate.Variant);
+        Put("start-above-held", held is null ? FactValue.NotApplicable : Of(height - held));
         Put("fits", !modelled ? FactValue.NotApplicable : Fits(outcome, margins, choice));
     }
 

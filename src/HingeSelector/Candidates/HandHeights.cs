@@ -20,15 +20,17 @@ public sealed record HandHeights
     /// <param name="discDiameter">Largest disc on the bar, m; null when the day does not say.</param>
     /// <param name="kneeHeight">Height of the athlete's knee, m; null when the body is not known.</param>
     /// <param name="assumed">What is taken when nothing is said.</param>
-    public static HandHeights For(HeightRule rule, Room? room, double? discDiameter, double? kneeHeight, Assumptions assumed)
+    /// <param name="offBoxes">Whether the load stands on boxes (a kettlebell) and not on blocks or pins.</param>
+    public static HandHeights For(HeightRule rule, bool offBoxes, Room? room, double? discDiameter, double? kneeHeight, Assumptions assumed)
     {
         var disc = discDiameter ?? (room is { Discs.Count: > 0 } ? room.Discs.Max(d => d.Diameter) : assumed.DiscDiameter);
         var floor = disc / 2;
         return rule.Kind switch
         {
             HeightRuleKind.Floor => Stacked(floor, "discs on the floor", floor, room, UpToTheKnee(assumed, kneeHeight), true),
-            HeightRuleKind.LowHandle => Handle(room?.HexBars.Select(b => b.LowHandle), assumed.LowHandle, "low handles", room, assumed),
-            HeightRuleKind.HighHandle => Handle(room?.HexBars.Select(b => b.HighHandle), assumed.HighHandle, "high handles", room, assumed),
+            HeightRuleKind.LowHandle => Handle(room?.HexBars.Select(b => b.LowHandle), assumed.LowHandle, "low handles", floor, room, assumed),
+            HeightRuleKind.HighHandle => Handle(room?.HexBars.Select(b => b.HighHandle), assumed.HighHandle, "high handles", floor, room, assumed),
+            HeightRuleKind.Absolute when offBoxes => OnBoxes(rule.Value, room),
             HeightRuleKind.KneeHeight => Free((kneeHeight ?? (assumed.HighestStart - assumed.DiscDiameter)) * rule.Value, assumed),
             _ => Raised(rule.Value, floor, room, UpToTheKnee(assumed, kneeHeight)),
         };
@@ -41,15 +43,31 @@ public sealed record HandHeights
     /// <summary>What makes a height.</summary>
     public string MadeBy(double height) => Heights.MinBy(h => Math.Abs(h.Height - height)).Made;
 
-    private static HandHeights Handle(IEnumerable<double?>? handles, double assumedHandle, string name, Room? room, Assumptions assumed)
+    // Handles are measured with full discs on; smaller ones lower the frame by the difference of their radii.
+    private static HandHeights Handle(IEnumerable<double?>? handles, double assumedHandle, string name, double floor, Room? room, Assumptions assumed)
     {
-        var handle = handles?.Where(h => h is not null).Min() ?? assumedHandle;
+        var full = (room is { Discs.Count: > 0 } ? room.Discs.Max(d => d.Diameter) : assumed.DiscDiameter) / 2;
+        var handle = (handles?.Where(h => h is not null).Min() ?? assumedHandle) - (full - floor);
         return Stacked(handle, name, handle, room, assumed, false);
     }
 
-    // A hinge from the top turns where the coach says; no kit limits it.
-    private static HandHeights Free(double standard, Assumptions assumed)
+    // The variant's height is that of the handle on the lowest box; higher boxes raise it by their difference.
+    private static HandHeights OnBoxes(double standard, Room? room)
     {
+        var boxes = room?.Boxes.Where(b => b.Number > 0).Select(b => b.Height).Order().ToList() ?? [];
+        if (boxes.Count == 0)
+            return new HandHeights { Heights = [(standard, room is null ? "no room given" : "a raised surface; no box is on file")], Standard = standard };
+        return new HandHeights
+        {
+            Heights = [.. boxes.Select(b => (standard + b - boxes[0], $"on the {Quantities.QuantityText.Print(b, Quantities.Unit.Find("cm"))} box"))],
+            Standard = standard,
+        };
+    }
+
+    // A hinge from the top turns where the coach says; no kit limits it, and a whole centimetre is as fine as eyes are.
+    private static HandHeights Free(double share, Assumptions assumed)
+    {
+        var standard = Math.Round(share, 2);
         var heights = new List<(double, string)>();
         for (var h = standard; h <= assumed.HighestStart + SameHeight; h += assumed.HeightStep)
             heights.Add((h, "turning point"));

@@ -27,9 +27,9 @@ internal static class PullOf
     /// <summary>The grips that may be tried, in steps, with the standard one among them.</summary>
     public static (IReadOnlyList<Length> All, Length Standard) Grips(VariantPosture posture, Segments? segments, PullGeometry pull, SetUp at, double? widest, Assumptions assumed, ModelParameters parameters)
     {
-        var standard = Width(posture.Grip, segments, pull, at, parameters);
-        var low = Math.Min(standard, Width(posture.NarrowestGrip, segments, pull, at, parameters));
-        var high = Math.Max(standard, Width(posture.WidestGrip, segments, pull, at, parameters));
+        var standard = Width(posture.Grip, segments, pull, at, assumed, parameters);
+        var low = Math.Min(standard, Width(posture.NarrowestGrip, segments, pull, at, assumed, parameters));
+        var high = Math.Max(standard, Width(posture.WidestGrip, segments, pull, at, assumed, parameters));
         if (widest is { } cap)
         {
             high = Math.Max(low, Math.Min(high, cap));
@@ -43,11 +43,13 @@ internal static class PullOf
         return ([.. widths.Order().Select(Length.FromMetres)], Length.FromMetres(standard));
     }
 
-    private static double Width(Knowledge.GripRule rule, Segments? segments, PullGeometry pull, SetUp at, ModelParameters parameters)
+    private static double Width(Knowledge.GripRule rule, Segments? segments, PullGeometry pull, SetUp at, Assumptions assumed, ModelParameters parameters)
     {
         // Without a body a rule that hangs on it falls back on the width of the stance: hands beside the legs.
         if (rule.Kind == GripRuleKind.Absolute)
             return rule.Value;
+        if (segments is null && rule.Kind == GripRuleKind.ElbowToElbow)
+            return rule.Value * assumed.ElbowToElbow;
         if (segments is null)
             return at.Stance.Metres + (parameters.KneeArmDistance * 2);
         return GripRange.For(segments, pull with { Grip = Rule(rule) }, at, parameters)?.From.Metres ?? at.Stance.Metres + (parameters.KneeArmDistance * 2);

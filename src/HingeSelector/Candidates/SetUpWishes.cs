@@ -61,8 +61,8 @@ public sealed record SetUpWishes
         return new SetUpWishes { LowestThatFits = lowest, AtLeast = atLeast, GripAtMost = atMost, Words = words };
     }
 
-    /// <summary>The word asked for, or what stands without a request: the last and least cautious of its list.</summary>
-    public string Word(string key) => Words.TryGetValue(key, out var word) ? word : RequestedChange.Words[key][^1];
+    /// <summary>The word asked for, or what stands without a request: no straps, and of everything else the last of its list.</summary>
+    public string Word(string key) => Words.TryGetValue(key, out var word) ? word : key == "straps" ? "none" : RequestedChange.Words[key][^1];
 
     private static string MoreCautious(string key, string a, string b)
     {

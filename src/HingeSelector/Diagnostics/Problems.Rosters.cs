@@ -77,4 +77,10 @@ public static partial class Problems
 
     /// <summary>HS5025: one word answered in two places of one file.</summary>
     public static Diagnostic AnsweredTwice(SourceSpan at, string word, SourceSpan first) => Error("HS5025", at, $"'{word}' is answered twice (first in line {first.Line + 1}).", "Remove one of the two.");
+
+    /// <summary>HS5026: the letter is signed and seen by the same person.</summary>
+    public static Diagnostic SignedAndSeenByOne(SourceSpan at, string who) => Error("HS5026", at, $"'{who}' has signed the clearance and has seen it for the staff; these are two people.", "Name who of the staff has read the letter.");
+
+    /// <summary>HS5027: a letter that holds for more than a year.</summary>
+    public static Diagnostic ClearanceTooLong(SourceSpan at, string last, string latest) => Error("HS5027", at, $"The clearance ends on {last}, more than a year after its date; a year later ({latest}) someone looks again.", "Enter the last day that the letter names, at most a year on.");
 }

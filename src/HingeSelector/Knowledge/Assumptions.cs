@@ -33,6 +33,9 @@ public sealed record Assumptions
     /// <summary>Load at which moments are compared, as a multiple of body mass.</summary>
     public required double ComparisonLoad { get; init; }
 
+    /// <summary>Distance between the elbows, upper arms out to the sides, of a body that is not known.</summary>
+    public required double ElbowToElbow { get; init; }
+
     /// <summary>Distance between the rings on the bar.</summary>
     public required double RingSpacing { get; init; }
 }

@@ -11,7 +11,7 @@ public static class AssumptionsReader
     [
         ("disc-diameter", Dimension.Length), ("sole-thickness", Dimension.Length), ("low-handle", Dimension.Length), ("high-handle", Dimension.Length),
         ("height-step", Dimension.Length), ("highest-start", Dimension.Length), ("grip-step", Dimension.Length), ("stance-step", Dimension.Length),
-        ("most-steps-of-stance", Dimension.None), ("ring-spacing", Dimension.Length), ("comparison-load", Dimension.BodyMassMultiple),
+        ("most-steps-of-stance", Dimension.None), ("ring-spacing", Dimension.Length), ("elbow-to-elbow", Dimension.Length), ("comparison-load", Dimension.BodyMassMultiple),
     ];
 
     /// <summary>Reads the assumptions.</summary>
@@ -41,6 +41,7 @@ public static class AssumptionsReader
             MostStepsOfStance = (int)values["most-steps-of-stance"],
             ComparisonLoad = values["comparison-load"],
             RingSpacing = values["ring-spacing"],
+            ElbowToElbow = values["elbow-to-elbow"],
         };
     }
 

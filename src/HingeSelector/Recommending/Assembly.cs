@@ -53,7 +53,7 @@ internal sealed class Assembly
             stops = [.. stops.Where(s => s.Level == StopLevel.Emergency)];
         var mayPull = outcome is Outcome.Ranked or Outcome.LimitedToday;
         var excluded = mayPull ? Exclusions(stops) : [];
-        var ranking = mayPull ? new Ranking(_book, _question, _fired, _chosen, _tracer, new Alternatives(_book, _question.Philosophy, _builder, _table, _cases, Explained, _loop), sign => _selector.ScoresWithErrors(_question, _cases, _chosen, _table, sign), _table.WithLoads, [.. excluded.Select(e => e.Variant.Index)]) : null;
+        var ranking = mayPull ? new Ranking(_book, _question, _fired, _chosen, _tracer, new Alternatives(_book, _question.Philosophy, _builder, _table, _cases, Explained, _loop), sign => _selector.ScoresWithErrors(_question, _cases, _chosen, _table, sign), _table.WithLoads, IsNew, [.. excluded.Select(e => e.Variant.Index)]) : null;
         var silent = outcome == Outcome.Emergency;
         return new Recommendation(() => silent ? [] : [.. Explained.Open.Order().Select(Opened)])
         {
@@ -64,12 +64,14 @@ internal sealed class Assembly
             Ranked = ranking?.Ranked ?? [],
             Excluded = excluded,
             Findings = silent ? [] : [.. _book.Findings.Where(f => Explained.Findings[f.Index] == Truth.True).Select(f => f.Id)],
-            Cautions = silent ? [] : Cautions(),
+            Cautions = silent ? [] : Cautions(mayPull),
             Fired = _fired,
             Remarks = silent ? [] : [.. Remarks(), .. ranking?.Remarks ?? []],
             Stamp = Stamps.Of(_book, _question),
         };
     }
+
+    private bool IsNew(int variant) => _cases.Candidates[variant][_book.Vocabulary["new-to-athlete"].Slot] is { IsKnown: true, Bits: 2 };
 
     private static Outcome OutcomeOf(IReadOnlyList<StopNotice> stops, IReadOnlyList<(string, string)> unanswered)
     {
@@ -110,8 +112,12 @@ internal sealed class Assembly
         return [.. _book.Variants.Where(v => reasons[v.Index].Count > 0).Select(v => new Exclusion(v, reasons[v.Index]))];
     }
 
-    private List<(string, RuleTrace)> Cautions()
-        => [.. _fired.Where(f => f.Candidate < 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, _tracer.Trace(f)))).DistinctBy(c => c.Text)];
+    // Who may not pull is not told how to pull; who may is told first what concerns safety.
+    private List<(string, RuleTrace)> Cautions(bool mayPull)
+        => [.. AllCautions().Where(c => mayPull || SafetyTopics.Has(c.Trace.Rule)).OrderByDescending(c => SafetyTopics.Has(c.Trace.Rule))];
+
+    private List<(string Text, RuleTrace Trace)> AllCautions()
+        => [.. _fired.Where(f => f.Candidate < 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, Trace: _tracer.Trace(f)))).DistinctBy(c => c.Text)];
 
     private OpenRule Opened(Firing firing)
         => new(_tracer.Trace(firing), _tracer.Missing(firing), firing.Candidate < 0 ? null : _book.Variants[firing.Candidate].Id);

@@ -8,6 +8,14 @@ internal static class Holds
     private const double HoursPerYear = 24 * 365.25;
     private const int Adult = 18;
 
+    // A word with sides is answered when both are.
+    private static bool IsAnswered(Word word, FactValue[] facts) => word.Sided
+        ? IsSettled(facts[word.Slot + Sides.Left]) && IsSettled(facts[word.Slot + Sides.Right])
+        : facts[word.Slot].IsExact;
+
+    // A side that an athlete does not have cannot hurt; "at least 3" is no answer yet.
+    private static bool IsSettled(FactValue side) => side.IsExact || side.State == FactState.NotApplicable;
+
     /// <summary>The words that are not answered.</summary>
     public static IReadOnlyList<(string Word, string Label)> Unanswered(Vocabulary vocabulary, FactValue[] facts)
     {
@@ -17,6 +25,9 @@ internal static class Holds
         var words = vocabulary.InGroup("stop-questions").Concat(vocabulary.InGroup("must-answer"));
         if (!adult)
             words = words.Concat(vocabulary.InGroup("must-answer-under-18"));
-        return [.. words.Where(w => !facts[w.Slot].IsKnown).Select(w => (w.Id, w.Label))];
+        var unanswered = words.Where(w => !IsAnswered(w, facts)).ToList();
+        // Twenty-six blanks of one group that has a blanket answer are one question to the athlete.
+        var groups = vocabulary.Groups.Where(g => g.Id != "stop-questions" && unanswered.Count(w => w.Groups.Contains(g.Id)) > 1).ToList();
+        return [.. unanswered.Where(w => !groups.Any(g => w.Groups.Contains(g.Id))).Select(w => (w.Id, w.Label)), .. groups.Select(g => (g.Id, g.Label))];
     }
 }

@@ -18,7 +18,7 @@ internal sealed class Ranking
     private readonly Scores _scores;
     private readonly List<string> _remarks = [];
 
-    public Ranking(RuleBook book, Question question, List<Firing> fired, IReadOnlyList<ChosenSetUp> chosen, Tracer tracer, Alternatives alternatives, Func<int, Scores> scoresWithErrors, Func<Candidate, Candidate> withLoads, HashSet<int> excluded)
+    public Ranking(RuleBook book, Question question, List<Firing> fired, IReadOnlyList<ChosenSetUp> chosen, Tracer tracer, Alternatives alternatives, Func<int, Scores> scoresWithErrors, Func<Candidate, Candidate> withLoads, Func<int, bool> isNew, HashSet<int> excluded)
     {
         _withLoads = withLoads;
         _book = book;
@@ -28,7 +28,7 @@ internal sealed class Ranking
         _tracer = tracer;
         _alternatives = alternatives;
         _scores = Scores.Of(book, fired, question.Philosophy);
-        var order = book.Variants.Select(v => v.Index).Where(i => !excluded.Contains(i)).OrderByDescending(_scores.Total).ThenBy(i => i).ToList();
+        var order = book.Variants.Select(v => v.Index).Where(i => !excluded.Contains(i)).OrderByDescending(_scores.Total).ThenBy(i => isNew(i)).ThenBy(i => i).ToList();
         var tied = order.Count > 0 ? Tied(order, scoresWithErrors) : [];
         KeepBlock(order, tied, excluded);
         Ranked = [.. order.Select((variant, place) => Build(variant, tied.Contains(variant) ? 1 : place + 1, tied.Contains(variant)))];
@@ -96,6 +96,8 @@ internal sealed class Ranking
             _remarks.Add($"{chosen.Candidate.Variant.Label}: the standing height stays; the search alone would say {Quantities.QuantityText.Print(computed, Quantities.Unit.Find("cm"))}, which is within its error.");
         var fired = _fired.Where(f => f.Candidate == variant || f.Candidate < 0).ToList();
         var withheld = fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<WithholdConclusion>()).SelectMany(w => w.Asks).ToHashSet(StringComparer.Ordinal);
+        if (_question.StandingInForce is { StartHeight: { } before } standing && standing.Variant == variant && chosen.Candidate.Choice?.FirstTry.HandHeight.Metres is { } now && Math.Abs(now - before) > 0.01)
+            _remarks.Add($"Changed from the block: {chosen.Candidate.Variant.Label} started at {Print(before)}, today at {Print(now)}.");
         return new RankedCandidate
         {
             Place = place,
@@ -108,13 +110,15 @@ internal sealed class Ranking
             Changes = [.. fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<RequestConclusion>().Select(r => (Describe(r.Request), _tracer.Trace(f))))],
             Cues = [.. fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CueConclusion>().Where(c => !c.Asks.Any(withheld.Contains)).Select(c => (c.Say, Trace: _tracer.Trace(f))))
                 .OrderByDescending(c => c.Trace.Rule.OpenConditions.Count).DistinctBy(c => c.Say)],
-            Cautions = [.. fired.Where(f => f.Candidate >= 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, (RuleTrace?)_tracer.Trace(f)))),
+            Cautions = [.. fired.Where(f => f.Candidate >= 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, (RuleTrace?)_tracer.Trace(f)))).OrderByDescending(c => SafetyTopics.Has(c.Item2!.Rule)),
                 .. chosen.Candidate.Variant.Cautions.Select(c => (c, (RuleTrace?)null))],
             IsStanding = _question.StandingInForce?.Variant == variant,
             Heights = new(() => _alternatives.Heights(chosen.Candidate)),
             Grips = new(() => _alternatives.Grips(chosen.Candidate)),
         };
     }
+
+    private static string Print(double metres) => Quantities.QuantityText.Print(metres, Quantities.Unit.Find("cm"));
 
     private IEnumerable<Reason> ReasonsOf(Firing firing)
         => _book.Rules[firing.Rule].Conclusions.OfType<PointsConclusion>().Select(p => new Reason(p.Amount, p.Criterion, _tracer.Trace(firing)));

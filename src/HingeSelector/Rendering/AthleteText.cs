@@ -11,6 +11,7 @@ public sealed class AthleteText(RuleBook book)
     private const int MostAgainst = 2;
     private const int MostCues = 3;
     private const int MostFacts = 4;
+    private const int MostCautions = 3;
 
     private readonly SetUpText _setUp = new(book);
 
@@ -27,6 +28,11 @@ public sealed class AthleteText(RuleBook book)
             yield break;
         foreach (var line in Questions(answer))
             yield return line;
+        // What concerns the athlete and not one pull stands where it is read.
+        foreach (var (text, _) in answer.Cautions.Take(MostCautions))
+            yield return Line.Text("Beware", text);
+        foreach (var remark in answer.Remarks)
+            yield return Line.Text("Note", remark);
         var common = CommonCautions(answer);
         foreach (var ranked in answer.Ranked.Take(top))
         {
@@ -73,9 +79,7 @@ public sealed class AthleteText(RuleBook book)
     {
         var candidate = ranked.Candidate;
         yield return Line.Heading($"{Place(ranked)}. {candidate.Variant.Label} - {ranked.Score} points{(ranked.IsStanding ? ", the variant of the block" : "")}");
-        foreach (var line in SetUp(answer, ranked))
-            yield return line;
-        foreach (var line in Numbers(ranked))
+        foreach (var line in SetUp(ranked))
             yield return line;
         foreach (var reason in ranked.Reasons.Where(r => r.Points > 0).Take(MostFor))
             yield return Line.Text("For", Reason(reason));
@@ -83,27 +87,35 @@ public sealed class AthleteText(RuleBook book)
             yield return Line.Text("Against", Reason(reason));
         foreach (var (say, _) in ranked.Cues.Take(MostCues))
             yield return Line.Text("Say", say);
-        foreach (var text in ranked.Cautions.Select(c => c.Text).Except(common))
+        var cautions = ranked.Cautions.Select(c => c.Text).Except(common).ToList();
+        foreach (var text in cautions.Take(MostCautions))
             yield return Line.Text("Beware", text);
+        // The answer first, the numbers behind it after.
+        foreach (var line in Numbers(answer, ranked))
+            yield return line;
+        if (cautions.Count > MostCautions)
+            yield return Line.Faint($"{cautions.Count - MostCautions} more to beware of: --why {candidate.Variant.Id}");
     }
 
-    private IEnumerable<Line> SetUp(Recommendation answer, RankedCandidate ranked)
+    private IEnumerable<Line> SetUp(RankedCandidate ranked)
     {
         var candidate = ranked.Candidate;
         if (SetUpText.Height(candidate) is { } height)
             yield return Line.Text("Hands", height);
-        if (_setUp.Grip(candidate) is { } grip)
+        // The handles of a frame are where they are.
+        if (candidate.Variant.Posture?.Hands == "bar-ahead-of-shins" && _setUp.Grip(candidate) is { } grip)
             yield return Line.Text("Grip", grip);
         var stance = SetUpText.Stance(candidate);
         yield return Line.Text("Set-up", $"{(stance is null ? "" : stance + "; ")}{_setUp.Hands(candidate.Variant)}; {_setUp.Rest(ranked)}");
         yield return Line.Text("Work", SetUpText.Dose(ranked));
+    }
+
+    private IEnumerable<Line> Numbers(Recommendation answer, RankedCandidate ranked)
+    {
+        var candidate = ranked.Candidate;
         yield return Line.Text("Fit", $"{SetUpText.Fit(candidate)}{(SpareText.Of(candidate.Choice?.Margins) is { } spare ? $"; to spare: {spare}" : "")}");
         if (HeldSeen.In(book, answer, candidate) is { } held)
             yield return Line.Text("Held", held.ToString());
-    }
-
-    private static IEnumerable<Line> Numbers(RankedCandidate ranked)
-    {
         if (ranked.Candidate.Choice is { Reasons.Count: > 0 } choice)
             yield return Line.Text("Search", string.Join("; ", SetUpText.Why(choice)));
         foreach (var change in ChangeText.Of(ranked))
@@ -123,22 +135,18 @@ public sealed class AthleteText(RuleBook book)
             yield return Line.Text(Place(ranked), $"{ranked.Candidate.Variant.Label}, {ranked.Score} points");
         if (answer.Excluded.Count > 0)
             yield return Line.Heading("Not for this athlete now");
-        foreach (var exclusion in answer.Excluded)
-        {
-            var (why, trace) = exclusion.Reasons[0];
-            var more = exclusion.Reasons.Count - 1;
-            yield return Line.Text("Out", $"{exclusion.Variant.Label}: {why} (rule {trace.Rule.Id}{(more > 0 ? $", and {more} more {(more == 1 ? "reason" : "reasons")}" : "")})");
-        }
-        if (common.Count + answer.Cautions.Count > 0)
-            yield return Line.Heading("Beware");
-        foreach (var text in common.Concat(answer.Cautions.Select(c => c.Text)).Distinct())
+        // One reason that takes out many is told once.
+        foreach (var alike in answer.Excluded.GroupBy(e => e.Reasons[0].Trace.Rule.Id, StringComparer.Ordinal))
+            yield return Line.Text("Out", $"{string.Join(", ", alike.Select(e => e.Variant.Label))}: {alike.First().Reasons[0].Why} (rule {alike.Key})");
+        var general = common.Concat(answer.Cautions.Skip(MostCautions).Select(c => c.Text)).Distinct().ToList();
+        if (general.Count > 0)
+            yield return Line.Heading("Beware also");
+        foreach (var text in general)
             yield return Line.Text("", $"- {text}");
         var open = OpenSummary.Sentences(answer.Open).ToList();
-        if (open.Count > 0 || answer.Remarks.Count > 0)
+        if (open.Count > 0)
             yield return Line.Heading("What this answer does not know");
         foreach (var sentence in open)
             yield return Line.Text("Open", sentence);
-        foreach (var remark in answer.Remarks)
-            yield return Line.Text("Remark", remark);
     }
 }

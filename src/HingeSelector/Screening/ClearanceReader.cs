@@ -60,6 +60,16 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
 
     private Clearance? Make(string profession, string who, DateOnly date, DateOnly until, IReadOnlyList<string> covers, double? cap, string seenBy, SourceSpan span, SourceSpan untilSpan)
     {
+        if (string.Equals(who, seenBy, StringComparison.OrdinalIgnoreCase))
+        {
+            bag.Add(Problems.SignedAndSeenByOne(span, who));
+            return null;
+        }
+        if (until > date.AddYears(1))
+        {
+            bag.Add(Problems.ClearanceTooLong(untilSpan, Dates.Print(until), Dates.Print(date.AddYears(1))));
+            return null;
+        }
         if (until >= date)
             return new Clearance(profession, who, date, until, covers, cap, seenBy, span);
         bag.Add(Problems.EndsBeforeItBegins(untilSpan, "The clearance", Dates.Print(until), Dates.Print(date)));

@@ -41,10 +41,21 @@ public sealed class FactTable
         foreach (var word in _vocabulary.Words.Where(w => w.IsMeasured))
         {
             if (word.Sided)
-                SidedFacts.Fill(word, InForce(word, Sides.Left), InForce(word, Sides.Right), throwing, _facts.AsSpan(word.Slot, word.Readings.Count));
+                SidedFacts.Fill(word, AtLeast(word, Sides.Left), AtLeast(word, Sides.Right), throwing, _facts.AsSpan(word.Slot, word.Readings.Count));
             else
-                _facts[word.Slot] = InForce(word, 0);
+                _facts[word.Slot] = AtLeast(word, 0);
         }
+    }
+
+    /// <summary>The answer as it counts on the day, raised to that of the word below which it cannot lie.</summary>
+    private FactValue AtLeast(Word word, int side)
+    {
+        var own = InForce(word, side);
+        if (word.NotBelow is null || _vocabulary.Find(word.NotBelow) is not { } floorWord || InForce(floorWord, side) is not { IsKnown: true } floor)
+            return own;
+        if (!own.IsKnown)
+            return FactValue.Between(floor.Low, word.Range?.High ?? double.PositiveInfinity);
+        return own.Low >= floor.Low ? own : floor;
     }
 
     /// <summary>The answer as it counts on the day.</summary>
@@ -55,6 +66,8 @@ public sealed class FactTable
         if (answer is null)
             return FactValue.Missing;
         if (word.Lifetime.Covers(answer.On, _on, answer.Until) && !_growth.Ends(word, answer))
+            return answer.Value;
+        if (word.NamedStays && answer.Value is { IsKnown: true, Bits: not 0 } && answer.On <= _on)
             return answer.Value;
         return answer.Value.State == FactState.Refused ? FactValue.Missing : FactValue.Unknown(FactState.Expired);
     }

@@ -43,13 +43,14 @@ internal static class SidedFacts
         return word.Worse == WorseEnd.Higher ? (higher, lower) : (lower, higher);
     }
 
+    // A side may be known only within bounds, or not at all; then the lower and the higher of the two have bounds as well.
     private static (FactValue Lower, FactValue Higher) LowerAndHigher(FactValue left, FactValue right)
     {
-        if (left.IsKnown && right.IsKnown)
-            return left.Low <= right.Low ? (left, right) : (right, left);
-        var known = left.IsKnown ? left.Low : right.Low;
-        return (FactValue.Between(double.NegativeInfinity, known), FactValue.Between(known, double.PositiveInfinity));
+        var (l, r) = (Bounds(left), Bounds(right));
+        return (FactValue.Between(Math.Min(l.Low, r.Low), Math.Min(l.High, r.High)), FactValue.Between(Math.Max(l.Low, r.Low), Math.Max(l.High, r.High)));
     }
+
+    private static (double Low, double High) Bounds(FactValue value) => value.IsKnown ? (value.Low, value.High) : (double.NegativeInfinity, double.PositiveInfinity);
 
     private static (FactValue Throwing, FactValue Other) ThrowingAndOther(FactValue left, FactValue right, FactValue throwing)
     {
@@ -66,6 +67,8 @@ internal static class SidedFacts
             return FactValue.NotApplicable;
         if (!left.IsKnown || !right.IsKnown)
             return FactValue.Unknown(left.IsKnown ? right.State : right.IsKnown ? left.State : Reason(left.State, right.State));
+        if (!left.IsExact || !right.IsExact)
+            return FactValue.Undecided;
         return word.Kind == WordKind.Number ? FactValue.Number(Math.Round(Math.Abs(left.Low - right.Low), 9)) : FactValue.Undecided;
     }
 

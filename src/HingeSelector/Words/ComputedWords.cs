@@ -28,6 +28,7 @@ public static class ComputedWords
         yield return Choice("clearance-state", "Clearance", ["none", "valid", "expired", "not-yet-valid"], "State of the clearances on file.");
         yield return Number("clearance-load-cap", "Cap of the clearance", Dimension.Mass, "Lowest cap of the valid clearances; not applicable without one.");
         yield return Choice("body-basis", "Segment lengths from", ["measured", "survey", "mixed", "not-known"], "Where the segment lengths of the posture model come from.");
+        yield return Choice("training-on-file", "Training on file", ["none", "partly", "yes"], "Whether training age and the pulls taught are both on file, one of them, or neither.");
         foreach (var (id, label) in new[] { ("straight-bars", "Straight bars"), ("hex-bars", "Hex bars"), ("block-pairs", "Pairs of blocks"), ("racks", "Racks"), ("straps-in-room", "Pairs of straps"), ("weights-by-hand", "Kettlebells and dumbbells"), ("cables-or-bands", "Cables and bands") })
             yield return Number(id, label, Dimension.None, "Counted in the room file.") with { About = WordAbout.Room };
         yield return YesNo("room-can-raise-a-bar", "The room can raise a bar", "Blocks or rack pins that raise a straight bar.") with { About = WordAbout.Room };
@@ -49,6 +50,7 @@ public static class ComputedWords
         yield return SetUp(Number("back-moment", "Moment at the low back", Dimension.Share, "L5/S1 moment against this athlete's conventional pull, equal load."));
         yield return SetUp(Number("start-height", "Start height", Dimension.Length, "Height of the hands above the floor."));
         yield return SetUp(Number("raise", "Raise", Dimension.Length, "Start height minus the standard one."));
+        yield return SetUp(Number("start-above-held", "Start above the held height", Dimension.Length, "Start height minus the held height seen in this pull; not applicable when none was seen in it."));
         yield return SetUp(YesNo("fits", "Fits", "Every measured spare is at least zero."));
     }
 

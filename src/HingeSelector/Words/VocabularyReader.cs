@@ -68,6 +68,8 @@ public sealed partial class VocabularyReader
         map.Finish();
         foreach (var word in ComputedWords.All(_variants, covers))
             Add(word);
+        foreach (var word in _words.Values.Where(w => w.NotBelow is not null && !_words.ContainsKey(w.NotBelow)).ToList())
+            _bag.Add(Problems.UnknownWord(word.Span, word.NotBelow!, _words.Keys));
         return new Vocabulary(_words.Values, groups, covers);
     }
 
@@ -130,7 +132,7 @@ public sealed partial class VocabularyReader
             return;
         }
         foreach (var item in items)
-            Add(word with { Id = Fill(word.Id, item), Label = Sentence(Fill(word.Label, item.Replace('-', ' '))) });
+            Add(word with { Id = Fill(word.Id, item), NotBelow = word.NotBelow is { } floor ? Fill(floor, item) : null, Label = Sentence(Fill(word.Label, item.Replace('-', ' '))) });
     }
 
     private static string Fill(string text, string item) => text.Replace("{site}", item, StringComparison.Ordinal);
@@ -145,7 +147,7 @@ public sealed partial class VocabularyReader
         var kind = Pick(map, "kind", _kinds);
         if (id is null || label is null || about is null || kind is null)
         {
-            foreach (var key in new[] { "unit", "sides", "worse", "range", "usual", "error", "error share", "error source", "lifetime", "ends when grown", "group", "in force from", "protocol", "values" })
+            foreach (var key in new[] { "unit", "sides", "worse", "range", "usual", "error", "error share", "error source", "lifetime", "ends when grown", "group", "in force from", "protocol", "values", "what was named stays", "not below" })
                 map.Known(key);
             return null;
         }
@@ -173,6 +175,8 @@ public sealed partial class VocabularyReader
             Groups = [.. map.Scalars("group").Select(g => g.Value)],
             InForceFrom = ReadDate(map.Scalar("in force from")) ?? DateOnly.MinValue,
             Protocol = map.Scalar("protocol")?.Value,
+            NamedStays = map.Scalar("what was named stays")?.Value == "yes",
+            NotBelow = map.Scalar("not below")?.Value,
             Span = id.Span,
         };
     }

@@ -66,6 +66,12 @@ public sealed record Word
     /// <summary>Whether variants may answer with several values.</summary>
     public bool Many { get; init; }
 
+    /// <summary>Whether what was once named in a set stays after its lifetime: an operation does not go away because nobody asked again.</summary>
+    public bool NamedStays { get; init; }
+
+    /// <summary>Id of a word of the same sides below whose value this one cannot lie: the worst pain is at least the pain at rest.</summary>
+    public string? NotBelow { get; init; }
+
     /// <summary>Names of the readings; empty when the bare word is read.</summary>
     public IReadOnlyList<string> Readings { get; init; } = [];
 

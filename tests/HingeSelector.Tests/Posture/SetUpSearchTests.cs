@@ -167,7 +167,7 @@ public sealed class SetUpSearchTests
     {
         var unknown = new BodyNotKnown(BodyUnknownReason.OutsideSurveyAge);
         var raised = Choose(Hips(95, 135), Request(HeightRequest.Standard), body: unknown);
-        raised.FirstTry.HandHeight.ShouldBe(Cm(45));
+        raised.FirstTry.HandHeight.ShouldBe(Cm(35));
         raised.Fit.ShouldBe(Fit.Unknown);
         raised.BodyUnknown.ShouldBe(BodyUnknownReason.OutsideSurveyAge);
         raised.Reasons.ShouldContain(ChoiceReason.BodyNotKnown);

@@ -12,6 +12,8 @@ public sealed class ScreenPropertyTests
     private const string Seed = "0N0XIzNsQ0O2";
     private const int Draws = 300;
 
+    private static readonly HashSet<int> _corrected = [.. Repository.Vocabulary.Words.Where(w => w.NotBelow is not null).SelectMany(w => Enumerable.Range(w.Slot, Math.Max(1, w.Readings.Count)))];
+
     private static readonly IReadOnlyList<Word> _sided = [.. Repository.Vocabulary.Words.Where(w => w.Sided && w.Kind == WordKind.Number)];
     private static readonly IReadOnlyList<Word> _weighed = [.. Repository.Vocabulary.Words.Where(w => w.IsMeasured && w.Dimension is Dimension.Length or Dimension.Mass && w.Range is not null)];
 
@@ -68,7 +70,8 @@ public sealed class ScreenPropertyTests
                 var after = Screens.Table(Sided([.. sides.Select(s => (s.Left.Length == 0 ? filler : s.Left, s.Right.Length == 0 ? filler : s.Right))], throwing.Length == 0 ? side : throwing));
                 for (var slot = 0; slot < before.Length; slot++)
                 {
-                    if (!before[slot].IsKnown)
+                    // A pain at rest above the stated worst corrects the worst instead of narrowing it.
+                    if (!before[slot].IsKnown || _corrected.Contains(slot))
                         continue;
                     after[slot].IsKnown.ShouldBeTrue();
                     after[slot].Low.ShouldBeGreaterThanOrEqualTo(before[slot].Low);
@@ -84,7 +87,7 @@ public sealed class ScreenPropertyTests
             sides =>
             {
                 var table = Screens.Table(Sided(sides, "left"));
-                foreach (var word in _sided.Where(w => table.At(w.Id, "left").IsKnown && table.At(w.Id, "right").IsKnown))
+                foreach (var word in _sided.Where(w => table.At(w.Id, "left").IsExact && table.At(w.Id, "right").IsExact))
                 {
                     var (left, right) = (table.At(word.Id, "left").Low, table.At(word.Id, "right").Low);
                     var lowIsWorse = word.Worse != WorseEnd.Higher;
