@@ -27,15 +27,17 @@ internal static class DecideRun
         var facts = Enumerable.Range(0, Cases).Select(seed => Filled(cases, seed)).ToArray();
         var floor = new Floor(book);
         var loop = new LoopEvaluator(book);
+        var begun = Environment.CpuUsage.TotalTime;
         var network = new Network(book);
+        var first = (Environment.CpuUsage.TotalTime - begun).TotalMicroseconds;
         Console.WriteLine($"{book.Rules.Count} rules in {network.DefinitionCount} definitions, {book.Variants.Count} candidates; {facts.Average(f => Decide(network, f)):0} rules fire on average");
         var least = Measure(facts, floor.Decide);
         Print("plain delegates, no trace", least, least);
         Print("loop evaluator", Measure(facts, f => Decide(loop, f)), least);
         Print("network with trace", Measure(facts, f => Decide(network, f)), least);
         Print("  of it the empty session", Measure(facts, f => network.Start(f).Trace.Count), least);
-        var build = Measure([facts[0]], _ => new Network(book).DefinitionCount);
-        Console.WriteLine($"{"network build, repeated",-32}{build.Processor / 1000,9:0.0} ms, {build.Processor / book.Rules.Count:0} us a rule");
+        var build = Measure([facts[0]], _ => new Network(book).DefinitionCount, 6);
+        Console.WriteLine($"{"network build, repeated",-32}{build.Processor / 1000,9:0.0} ms, {build.Processor / book.Rules.Count:0} us a rule; first in this process {first / 1000:0} ms");
     }
 
     private static CaseFacts Filled(RandomCases cases, int seed)
@@ -54,9 +56,9 @@ internal static class DecideRun
     }
 
     // Processor time, not the clock: the machine may be shared. The first part warms up and is not counted.
-    private static Cost Measure(CaseFacts[] facts, Func<CaseFacts, int> decide)
+    private static Cost Measure(CaseFacts[] facts, Func<CaseFacts, int> decide, double warmUp = 1.5)
     {
-        Repeat(facts, decide, 1.5);
+        Repeat(facts, decide, warmUp);
         GC.Collect();
         var bytes = GC.GetAllocatedBytesForCurrentThread();
         var used = Environment.CpuUsage.TotalTime;

@@ -59,7 +59,7 @@ internal sealed class NetworkBuilder
     {
         var left = new List<RuleElement>();
         if (definition.Asks == SubjectKind.Athlete || definition.Branch.OfAthlete.Count > 0)
-            left.Add(Pattern(_athlete, OnShelf(Shared(definition.Branch.OfAthlete).Select(c => new SubjectTest(c))).Select(t => Holds(t, _athlete))));
+            left.Add(Pattern(_athlete, Questions(definition.Branch.OfAthlete).Select(q => Holds(q, _athlete))));
         foreach (var mark in definition.Branch.Marks)
             left.Add(Element.Exists(Pattern(_mark, [Expression.Lambda<Func<Mark, bool>>(Expression.Call(Expression.Constant(new MarkTest(mark)), _is, _mark), _mark)])));
         var subject = definition.Asks switch
@@ -69,20 +69,18 @@ internal sealed class NetworkBuilder
             _ => _second,
         };
         if (definition.Asks != SubjectKind.Athlete)
-            left.Add(Pattern(subject, OnShelf([new SubjectTest(definition.Variants, [.. definition.Branch.OfCandidate.OrderBy(c => c.Key, StringComparer.Ordinal)])]).Select(t => Holds(t, subject))));
+            left.Add(Pattern(subject, [Holds(new SubjectTest(definition.Variants, [.. definition.Branch.OfCandidate.OrderBy(c => c.Key, StringComparer.Ordinal)]), subject)]));
         return Element.RuleDefinition(definition.Name, "", definition.Priority, Element.AndGroup(left), Element.ActionGroup(Element.Action(Run(definition, subject))));
     }
 
-    // Tests that begin alike still share the beginning: the shelf follows from the first of them.
-    private static IEnumerable<SubjectTest> OnShelf(IEnumerable<SubjectTest> tests)
-    {
-        var list = tests.ToList();
-        return list.Count == 0 ? list : list.Prepend(SubjectTest.Shelf(list[0].Key));
-    }
-
     // The most used condition first: definitions that begin alike share the beginning.
-    private IEnumerable<Condition> Shared(IEnumerable<Condition> conditions)
-        => conditions.OrderByDescending(c => _uses[c.Key]).ThenBy(c => c.Key, StringComparer.Ordinal);
+    private IReadOnlyList<SubjectTest> Questions(IReadOnlyList<Condition> conditions)
+    {
+        if (conditions.Count == 0)
+            return [];
+        var shared = conditions.OrderByDescending(c => _uses[c.Key]).ThenBy(c => c.Key, StringComparer.Ordinal).ToList();
+        return [SubjectTest.Drawer(shared[0]), .. shared.Select(c => new SubjectTest(c))];
+    }
 
     private static PatternElement Pattern(ParameterExpression subject, IEnumerable<LambdaExpression> conditions)
         => Element.Pattern(subject.Type, subject.Name!, conditions.Select(c => new KeyValuePair<string, LambdaExpression>(PatternElement.ConditionName, c)));

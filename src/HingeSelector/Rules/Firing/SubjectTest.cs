@@ -6,6 +6,8 @@ namespace HingeSelector.Rules.Firing;
 /// <remarks>Two tests that ask the same are equal, so that the network shares the node.</remarks>
 internal sealed class SubjectTest : IEquatable<SubjectTest>
 {
+    private const int Drawers = 20;
+
     private readonly ulong _variants;
     private readonly Condition[] _conditions;
 
@@ -32,20 +34,19 @@ internal sealed class SubjectTest : IEquatable<SubjectTest>
         Key = key;
     }
 
-    /// <summary>A test that always holds and stands before others.</summary>
+    /// <summary>A question that always holds, put before others to sort them.</summary>
     /// <remarks>
-    /// The engine compares each new condition with all its siblings while it builds the network, so the time grows with their square.
-    /// Spread over shelves, each has a fraction of the siblings.
+    /// When the network is built, every new question is compared with all that hang at the same place. Hung into a few dozen drawers
+    /// instead of one, a network of five hundred rules is built several times faster; a decision pays one call per drawer.
     /// </remarks>
-    public static SubjectTest Shelf(string key)
+    /// <param name="first">The first real question.</param>
+    public static SubjectTest Drawer(Condition first)
     {
         var sum = 0;
-        foreach (var letter in key)
-            sum = ((sum * 31) + letter) % Shelves;
-        return new SubjectTest($"shelf {sum}");
+        foreach (var letter in first.Key)
+            sum = unchecked((sum * 31) + letter);
+        return new SubjectTest($"drawer {(uint)sum % Drawers}");
     }
-
-    private const int Shelves = 17;
 
     /// <summary>Canonical form.</summary>
     public string Key { get; }
