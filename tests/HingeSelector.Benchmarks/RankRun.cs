@@ -23,7 +23,20 @@ internal static class RankRun
         var people = SurveyPeople.Draw(book.Vocabulary, _day, 20261124, most).ToList();
         foreach (var (name, engine) in new (string, IRuleEngine)[] { ("loop evaluator", new LoopEvaluator(book)), ("network of record", new Network(book)) })
             Measure(name, new Selector(book, engine), people, room, book);
-        return 0;
+        return Compare(new Selector(book, new LoopEvaluator(book)), new Selector(book, new Network(book)), people, room, book);
+    }
+
+    // Both engines on the same people: every fired rule, every candidate and every score.
+    private static int Compare(Selector loop, Selector network, List<AthleteRecord> people, Room? room, Rules.RuleBook book)
+    {
+        var differ = people.Count(athlete =>
+        {
+            var question = new Question(athlete, room, null, book.Philosophies["balanced"], _day);
+            var (a, b) = (loop.Choose(question), network.Choose(question));
+            return a.Outcome != b.Outcome || !a.Fired.SequenceEqual(b.Fired) || !a.Ranked.Select(r => (r.Candidate.Variant.Id, r.Score)).SequenceEqual(b.Ranked.Select(r => (r.Candidate.Variant.Id, r.Score)));
+        });
+        Console.WriteLine($"{people.Count} people asked of both engines: {differ} answers differ");
+        return differ == 0 ? 0 : 1;
     }
 
     private static void Measure(string name, Selector selector, List<AthleteRecord> people, Room? room, Rules.RuleBook book)
