@@ -47,12 +47,6 @@ public static partial class Problems
     /// <summary>HS2012: a date that cannot be read.</summary>
     public static Diagnostic BadDate(SourceSpan at, string text) => Error("HS2012", at, $"'{text}' is not a date.", "Write year-month-day, for example 2026-11-24.");
 
-    /// <summary>HS2013: a parameter of the model is missing or unknown.</summary>
-    public static Diagnostic ModelParameters(SourceSpan at, string why) => Error("HS2013", at, why);
-
-    /// <summary>HS2014: a fact of the vocabulary has no protocol page.</summary>
-    public static Diagnostic MissingPage(SourceSpan at, string page) => Warning("HS2014", at, $"The page '{page}' does not exist.", "Write it, or name another page.");
-
     private static string OneOf(IReadOnlyCollection<string> values)
         => values.Count == 1 ? $"'{values.First()}'" : string.Join(", ", values.Take(values.Count - 1)) + " or " + values.Last();
 

@@ -53,14 +53,4 @@ public sealed class GripTests
         => new GripRange(Cm(50), Cm(60)).Steps(Cm(2.5)).Select(g => Math.Round(g.Centimetres, 6)).ShouldBe([50, 52.5, 55, 57.5, 60]);
 
     // Ring marks 810 mm (powerlifting) and 1310 mm between collars: rule summaries.
-    [Fact]
-    public void A_grip_is_also_a_place_on_the_bar()
-    {
-        var bar = new BarMarks(Length.FromMetres(1.31), Length.FromMetres(0.81));
-        var place = bar.Place(Cm(85), Cm(8.8));
-        place.OutsideRing!.Value.Centimetres.ShouldBe(2, 1e-9);
-        place.FromCollar.Centimetres.ShouldBe(23, 1e-9);
-        place.HandFits.ShouldBeTrue();
-        bar.Place(Cm(125), Cm(8.8)).HandFits.ShouldBeFalse();
-    }
 }
