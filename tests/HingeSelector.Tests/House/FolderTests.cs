@@ -9,7 +9,7 @@ public sealed partial class FolderTests
     // A folder may use those before it and none after it. Selector.cs at the top uses all.
     private static readonly string[] _order =
     [
-        "Diagnostics", "Quantities", "Reading", "Body", "Posture", "Statics", "Words", "Knowledge", "Screening", "Rules", "Candidates", "Recommending", "Examples", "Rendering",
+        "Diagnostics", "Quantities", "Reading", "Body", "Posture", "Statics", "Words", "Knowledge", "Screening", "Rules", "Candidates", "Recommending", "Examples", "Analysis", "Explaining", "Comparing", "Schemas", "Editing", "Rendering",
     ];
 
     private static readonly string _library = Path.Combine(RepositoryFiles.Root, "src/HingeSelector");
