@@ -22,5 +22,8 @@ public static class Verbs
         new ScreenTemplateVerb(),
         new RulesCheckVerb(),
         new RulesMatrixVerb(),
+        new RulesTryVerb(),
+        new RulesCoverageVerb(),
+        new RulesMutateVerb(),
     ];
 }

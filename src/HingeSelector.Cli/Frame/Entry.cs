@@ -31,6 +31,11 @@ public static class Entry
                 around.Error.Write(DiagnosticPrinter.Print(fault.Diagnostics));
                 return fault.Code;
             }
+            catch (FaultyFilesException fault)
+            {
+                around.Error.Write(DiagnosticPrinter.Print(fault.Diagnostics));
+                return ExitCode.BadRules;
+            }
             catch (Exception fault)
             {
                 around.Error.WriteLine($"hinge-selector: a fault of the program, not of your files: {fault.Message.ReplaceLineEndings(" ")}");

@@ -52,8 +52,10 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
     private static string CallOf(Command command)
     {
         var path = string.Join(' ', command.Parents.OfType<Command>().Reverse().Select(c => c.Name).Append(command.Name));
-        return path + (command.Subcommands.Count > 0 ? " COMMAND [options]" : " [options]");
+        return path + (command.Subcommands.Count > 0 ? " COMMAND [options]" : string.Concat(command.Arguments.Select(CallOf)) + " [options]");
     }
+
+    private static string CallOf(Argument argument) => argument.Arity.MinimumNumberOfValues == 0 ? $" [{argument.Name}]" : $" {argument.Name}";
 
     private void AddCommands(List<string> lines, Command command)
     {
