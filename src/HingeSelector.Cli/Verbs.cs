@@ -25,5 +25,7 @@ public static class Verbs
         new RulesTryVerb(),
         new RulesCoverageVerb(),
         new RulesMutateVerb(),
+        new RulesRecordVerb(),
+        new RulesReplayVerb(),
     ];
 }

@@ -14,7 +14,7 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
     private static readonly (string Code, string Meaning)[] _codes =
     [
         ("0", "done; every athlete got an answer, stops and holds included"),
-        ("1", "ran, and found something (rules matrix: holes; rules check: warnings)"),
+        ("1", "ran, and found something: a hole, a warning, an example that fails or is missing, a difference"),
         ("2", "the command line was not understood; nothing on standard output"),
         ("3", "a screen, roster, room or standing file is faulty"),
         ("4", "a file of the rules folder is faulty"),

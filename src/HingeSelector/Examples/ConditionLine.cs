@@ -9,6 +9,20 @@ namespace HingeSelector.Examples;
 /// <param name="Above">The conditions that it stands in, outermost first, each with its place among their parts.</param>
 public sealed record ConditionLine(Condition Condition, IReadOnlyList<Condition> Leaves, IReadOnlyList<(Condition Whole, int Place)> Above)
 {
+    private const string AnyOfGroup = "any ";
+
+    /// <summary>The group of words that the line speaks of: <c>any pain-worst: above 5 points</c>; null for words named one by one.</summary>
+    public string? Group => GroupOf(Condition);
+
+    /// <summary>The group of words that a condition speaks of on one line; null for any other condition.</summary>
+    public static string? GroupOf(Condition condition)
+    {
+        if (!IsOneLine(condition) || !condition.Text.StartsWith(AnyOfGroup, StringComparison.Ordinal))
+            return null;
+        var name = condition.Text[AnyOfGroup.Length..condition.Text.LastIndexOf(':')];
+        return name.Contains(" or ", StringComparison.Ordinal) ? null : name;
+    }
+
     /// <summary>Every line of a rule in the author's order.</summary>
     public static IReadOnlyList<ConditionLine> Of(Rule rule) => [.. rule.Conditions.SelectMany(c => Lines(c, []))];
 

@@ -15,7 +15,8 @@ namespace HingeSelector.Examples;
 /// <param name="bag">Collects faults.</param>
 internal sealed class GivenReader(RuleBook book, DateOnly day, DiagnosticBag bag)
 {
-    private const string AllOfGroup = "all ";
+    /// <summary>Before the name of a group: the value is that of every word of it.</summary>
+    public const string AllOfGroup = "all ";
 
     private static readonly IReadOnlyDictionary<AnswerKey, Answer> _noAnswers = new Dictionary<AnswerKey, Answer>();
     private static readonly HashSet<string> _noWords = [];

@@ -5,8 +5,6 @@ namespace HingeSelector.Examples.Mutating;
 /// <summary>Every change of a condition, as an author could have slipped.</summary>
 internal static class Mutations
 {
-    private const string Any = "any ";
-
     /// <summary>Changes inside a condition; leaving it out as a whole is the caller's.</summary>
     public static IEnumerable<Mutation> Of(Condition condition)
     {
@@ -52,7 +50,7 @@ internal static class Mutations
                 continue;
             yield return changes[0][place]! with { At = line, Condition = new AnyCondition([.. changes.Select(c => c[place]!.Condition!)], line.Text, line.Span) };
         }
-        if (line.Text.StartsWith(Any, StringComparison.Ordinal))
+        if (ConditionLine.GroupOf(line) is not null)
             yield break;
         foreach (var gone in line.Parts)
         {

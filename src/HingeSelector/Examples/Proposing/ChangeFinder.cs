@@ -25,36 +25,41 @@ internal sealed class ChangeFinder(RuleBook book, ExampleCase fired)
 
     // A group is one word to its author: one of its members stands for all.
     private IEnumerable<Condition> LeavesToTry(ConditionLine line)
-    {
-        if (!line.Condition.Text.StartsWith("any ", StringComparison.Ordinal))
-            return line.Leaves;
-        return [line.Leaves.FirstOrDefault(l => l.Evaluate(_now) == Truth.True) ?? line.Leaves[0]];
-    }
+        => line.Group is null ? line.Leaves : [line.Leaves.FirstOrDefault(l => l.Evaluate(_now) == Truth.True) ?? line.Leaves[0]];
 
-    private IEnumerable<Change> OfLeaf(ConditionLine line, Condition leaf)
+    // An unknown neighbour keeps a rule from failing but not from firing: most edges need no more than quiet neighbours.
+    private IEnumerable<Change> OfLeaf(ConditionLine line, Condition leaf) => OfLeaf(line, leaf, false).Concat(OfLeaf(line, leaf, true));
+
+    private IEnumerable<Change> OfLeaf(ConditionLine line, Condition leaf, bool neighboursFail)
     {
         var quiet = new Quiet(_now);
-        foreach (var (whole, place) in line.Above)
-        {
-            var parts = ConditionLine.Parts(whole)!;
-            for (var i = 0; i < parts.Count; i++)
-            {
-                if (i != place && whole is not NotCondition && !quiet.Force(parts[i], whole is AnyCondition ? Truth.False : Truth.True))
-                    return [];
-            }
-        }
-        foreach (var other in line.Leaves.Where(l => l != leaf))
-        {
-            if (!quiet.Force(other, Truth.False))
-                return [];
-        }
+        if (!Neighbours(line, leaf).All(n => (n.Truth == Truth.False && !neighboursFail && n.Condition.Evaluate(_now) == Truth.Open) || quiet.Force(n.Condition, n.Truth)))
+            return [];
         if (IsOfVariant(leaf))
             return OtherVariants(quiet.Facts).Where(c => quiet.Suits(ViewOf(c.Variant!.Value)));
         var variant = VariantFor(quiet);
         if (variant == -1)
             return [];
         var values = FactChange.Edges(leaf, _now).Append(FactChange.Unknown(leaf));
+        if (line.Group is { } group)
+            values = values.Concat(FactChange.Edges(leaf, _now).Select(v => v with { Name = FactChange.AllOf(group) }));
         return values.Where(v => !quiet.Facts.Exists(f => f.Name == v.Name)).Select(v => new Change([.. quiet.Facts, v], variant));
+    }
+
+    // What stands beside the condition in "any of" must fail and what stands beside it in a branch must hold, so that it decides alone.
+    private static IEnumerable<(Condition Condition, Truth Truth)> Neighbours(ConditionLine line, Condition leaf)
+    {
+        foreach (var (whole, place) in line.Above.Where(a => a.Whole is not NotCondition))
+        {
+            var parts = ConditionLine.Parts(whole)!;
+            for (var i = 0; i < parts.Count; i++)
+            {
+                if (i != place)
+                    yield return (parts[i], whole is AnyCondition ? Truth.False : Truth.True);
+            }
+        }
+        foreach (var other in line.Leaves.Where(l => l != leaf && line.Group is null))
+            yield return (other, Truth.False);
     }
 
     // Null where the variant of the example will do, -1 where none does.

@@ -16,6 +16,9 @@ internal sealed record FactChange(string Name, string Value)
     /// <summary>The fact behind a condition taken away.</summary>
     public static FactChange Unknown(Condition leaf) => new(NameOf(leaf), ExampleReader.NotMeasured);
 
+    /// <summary>The name that speaks for every word of a group.</summary>
+    public static string AllOf(string group) => GivenReader.AllOfGroup + group;
+
     /// <summary>The values of the fact behind a condition that are worth a try: both sides of each end, listed and unlisted values.</summary>
     public static IEnumerable<FactChange> Edges(Condition leaf, FactView now)
     {

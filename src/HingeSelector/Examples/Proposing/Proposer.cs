@@ -81,6 +81,6 @@ public sealed class Proposer
         // A fact that was taken away is shown where it leaves the rule open: there its absence is what matters.
         public bool Shows(CoverageItem item) => (item.Need == CoverageNeed.Unknown) == (Found == Truth.Open) && item.IsShownBy(Case);
 
-        public bool Kills(Mutant mutant) => Found != Truth.Open && Case.Decide(mutant.Changed) != Found;
+        public bool Kills(Mutant mutant) => (Found != Truth.Open || !Change.Facts.Any(f => f.IsUnknown)) && Case.Decide(mutant.Changed) != Found;
     }
 }

@@ -23,6 +23,8 @@ internal sealed class Quiet(FactView now)
             return ForceLeaf(condition, truth);
         if (condition.Evaluate(now) == truth && !parts.SelectMany(ConditionLine.LeavesOf).Any(ChangeFinder.IsOfVariant))
             return true;
+        if (truth == Truth.False && ConditionLine.GroupOf(condition) is { } group)
+            return Take(FactChange.That(parts[0], truth, now).Select(c => c with { Name = FactChange.AllOf(group) }));
         // All parts of an "any" must fail for it to fail; one part will do for it to hold. The other way round for "all".
         var needsEvery = condition is AnyCondition == (truth == Truth.False);
         if (needsEvery)
@@ -39,7 +41,12 @@ internal sealed class Quiet(FactView now)
         }
         if (leaf.Evaluate(now) == truth)
             return true;
-        var options = FactChange.That(leaf, truth, now).ToList();
+        return Take(FactChange.That(leaf, truth, now));
+    }
+
+    private bool Take(IEnumerable<FactChange> values)
+    {
+        var options = values.ToList();
         if (options.Exists(Facts.Contains))
             return true;
         if (options.FirstOrDefault(o => !Facts.Exists(f => f.Name == o.Name)) is not { } change)
