@@ -32,7 +32,7 @@ internal sealed class ChangeFinder(RuleBook book, ExampleCase fired)
 
     private IEnumerable<Change> OfLeaf(ConditionLine line, Condition leaf, bool neighboursFail)
     {
-        var quiet = new Quiet(_now);
+        var quiet = new Quiet(_now, FactChange.NameOf(leaf));
         if (!Neighbours(line, leaf).All(n => (n.Truth == Truth.False && !neighboursFail && n.Condition.Evaluate(_now) == Truth.Open) || quiet.Force(n.Condition, n.Truth)))
             return [];
         if (IsOfVariant(leaf))

@@ -45,7 +45,8 @@ internal sealed record FactChange(string Name, string Value)
         _ => [],
     };
 
-    private static string NameOf(Condition leaf) => leaf is FindingCondition ? leaf.Text.Split(':')[0] : leaf.Reads.First().ToString();
+    /// <summary>The reading or finding of a condition.</summary>
+    public static string NameOf(Condition leaf) => leaf is FindingCondition ? leaf.Text.Split(':')[0] : leaf.Reads.First().ToString();
 
     private static IEnumerable<double> Numbers(NumberCondition number)
     {

@@ -3,7 +3,9 @@ using HingeSelector.Rules.Conditions;
 namespace HingeSelector.Examples.Proposing;
 
 /// <summary>Facts that keep all but one condition from deciding.</summary>
-internal sealed class Quiet(FactView now)
+/// <param name="now">The facts as they are.</param>
+/// <param name="tried">Name of the fact whose values are tried: it is left alone.</param>
+internal sealed class Quiet(FactView now, string tried)
 {
     private readonly List<(Condition Leaf, Truth Truth)> _ofVariant = [];
 
@@ -29,7 +31,7 @@ internal sealed class Quiet(FactView now)
         var needsEvery = condition is AnyCondition == (truth == Truth.False);
         if (needsEvery)
             return parts.All(p => Force(p, truth));
-        return parts.Any(p => p.Evaluate(now) == truth && !ChangeFinder.IsOfVariant(p)) || parts.OrderBy(ChangeFinder.IsOfVariant).Any(p => Force(p, truth));
+        return parts.Any(p => p.Evaluate(now) == truth && !ChangeFinder.IsOfVariant(p) && !IsTried(p)) || parts.OrderBy(IsTried).ThenBy(ChangeFinder.IsOfVariant).Any(p => Force(p, truth));
     }
 
     private bool ForceLeaf(Condition leaf, Truth truth)
@@ -39,10 +41,12 @@ internal sealed class Quiet(FactView now)
             _ofVariant.Add((leaf, truth));
             return true;
         }
-        if (leaf.Evaluate(now) == truth)
+        if (leaf.Evaluate(now) == truth || IsTried(leaf))
             return true;
         return Take(FactChange.That(leaf, truth, now));
     }
+
+    private bool IsTried(Condition condition) => ConditionLine.LeavesOf(condition).Any(l => FactChange.NameOf(l) == tried);
 
     private bool Take(IEnumerable<FactChange> values)
     {
