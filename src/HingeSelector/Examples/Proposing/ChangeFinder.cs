@@ -33,7 +33,8 @@ internal sealed class ChangeFinder(RuleBook book, ExampleCase fired)
     private IEnumerable<Change> OfLeaf(ConditionLine line, Condition leaf, bool neighboursFail)
     {
         var quiet = new Quiet(_now, FactChange.NameOf(leaf));
-        if (!Neighbours(line, leaf).All(n => (n.Truth == Truth.False && !neighboursFail && n.Condition.Evaluate(_now) == Truth.Open) || quiet.Force(n.Condition, n.Truth)))
+        // What must hold comes first: it leaves less choice.
+        if (!Neighbours(line, leaf).OrderByDescending(n => n.Truth).All(n => (n.Truth == Truth.False && !neighboursFail && n.Condition.Evaluate(_now) == Truth.Open) || quiet.Force(n.Condition, n.Truth)))
             return [];
         if (IsOfVariant(leaf))
             return OtherVariants(quiet.Facts).Where(c => quiet.Suits(ViewOf(c.Variant!.Value)));

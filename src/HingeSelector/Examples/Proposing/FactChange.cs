@@ -40,7 +40,9 @@ internal sealed record FactChange(string Name, string Value)
     {
         FindingCondition finding => [new(NameOf(finding), finding.Present == (truth == Truth.True) ? "is present" : "is absent")],
         NumberCondition number => Numbers(number).Where(v => number.Interval.Contains(v) == (truth == Truth.True)).Select(v => new FactChange(number.Reading.ToString(), number.Reading.Word.Print(v))),
-        ValuesCondition values => Bits(values, now[values.Reading].Bits).Distinct().Where(b => (b & values.Mask) != 0 == values.Wanted == (truth == Truth.True))
+        // Any value will do, so that one which something else asks for can be shared.
+        ValuesCondition values => Bits(values, now[values.Reading].Bits).Concat(Enumerable.Range(0, values.Reading.Word.Values.Count).Select(i => 1UL << i)).Distinct()
+            .Where(b => (b & values.Mask) != 0 == values.Wanted == (truth == Truth.True))
             .Select(b => new FactChange(values.Reading.ToString(), values.Reading.Word.Print(FactValue.Of(b)))),
         _ => [],
     };
