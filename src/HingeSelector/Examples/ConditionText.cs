@@ -9,7 +9,7 @@ public static class ConditionText
     /// <summary>An interval: <c>below 65 deg</c>, <c>from 50 deg to 65 deg</c>.</summary>
     public static string Of(Word word, Interval interval)
     {
-        var (low, high) = (word.Print(interval.Low), word.Print(interval.High));
+        var (low, high) = (Steps.Print(word, interval.Low), Steps.Print(word, interval.High));
         return (double.IsFinite(interval.Low), double.IsFinite(interval.High)) switch
         {
             (false, true) => $"{(interval.HighIn ? "at most" : "below")} {high}",

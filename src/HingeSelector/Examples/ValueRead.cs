@@ -40,9 +40,9 @@ public sealed record ValueRead(string Name, string Value, string? Distance)
         var apart = value.Low - end;
         return apart switch
         {
-            0 => $"at {word.Print(end)}, which {(number.Interval.Contains(end) ? "counts" : "does not count")}",
-            > 0 => $"{word.Print(apart)} above {word.Print(end)}",
-            _ => $"{word.Print(-apart)} below {word.Print(end)}",
+            0 => $"at {Steps.Print(word, end)}, which {(number.Interval.Contains(end) ? "counts" : "does not count")}",
+            > 0 => $"{Steps.Print(word, apart)} above {Steps.Print(word, end)}",
+            _ => $"{Steps.Print(word, -apart)} below {Steps.Print(word, end)}",
         };
     }
 

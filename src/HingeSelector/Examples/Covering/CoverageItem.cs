@@ -25,7 +25,7 @@ public sealed record CoverageItem(Rule Rule, ConditionLine Line, CoverageNeed Ne
         if (!value.IsExact || number.Interval.Contains(value.Low) != (Need == CoverageNeed.ThresholdInside))
             return false;
         // Half a thousandth of a step takes away what binary arithmetic adds.
-        return Math.Abs(value.Low - End) <= Steps.Of(number.Reading.Word) * 1.0005;
+        return Math.Abs(value.Low - End) <= Steps.Of(number.Reading.Word, End) * 1.0005;
     }
 
     /// <summary>What is to be shown, in words.</summary>
@@ -38,5 +38,5 @@ public sealed record CoverageItem(Rule Rule, ConditionLine Line, CoverageNeed Ne
         _ => $"just outside {Print}",
     };
 
-    private string Print => ((NumberCondition)Line.Leaves.First(l => l is NumberCondition)).Reading.Word.Print(End);
+    private string Print => Steps.Print(((NumberCondition)Line.Leaves.First(l => l is NumberCondition)).Reading.Word, End);
 }

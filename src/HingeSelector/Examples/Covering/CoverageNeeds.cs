@@ -33,11 +33,15 @@ internal sealed class CoverageNeeds
         // Words of the variant are what the catalogue says; where all variants agree there is nothing to show.
         if (!ofVariant || Array.Exists(_variants, v => line.Condition.Evaluate(v) == Truth.True))
             yield return CoverageNeed.Met;
-        if (!ofVariant || Array.Exists(_variants, v => line.Condition.Evaluate(v) == Truth.False))
+        if (ofVariant ? Array.Exists(_variants, v => line.Condition.Evaluate(v) == Truth.False) : !line.Leaves.All(CannotFail))
             yield return CoverageNeed.NotMet;
         if (line.Leaves.Any(l => l is FindingCondition || l.Reads.Any(CanBeUnknown)))
             yield return CoverageNeed.Unknown;
     }
+
+    // "at least 5 cm" of a word that begins at 5 cm only asks whether it is known.
+    private static bool CannotFail(Condition leaf)
+        => leaf is NumberCondition number && Equivalence.RangeOf(number.Reading) is var range && number.Interval.Intersect(range) == range;
 
     private static bool IsOfVariant(WordReading reading) => reading.Word.About == WordAbout.Variant || reading.Word.Id == "variant";
 

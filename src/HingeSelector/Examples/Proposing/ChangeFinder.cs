@@ -43,7 +43,7 @@ internal sealed class ChangeFinder(RuleBook book, ExampleCase fired)
             return [];
         var values = FactChange.Edges(leaf, _now).Append(FactChange.Unknown(leaf));
         if (line.Group is { } group)
-            values = values.Concat(FactChange.Edges(leaf, _now).Select(v => v with { Name = FactChange.AllOf(group) }));
+            values = values.Concat(FactChange.Edges(leaf, _now).Append(FactChange.Unknown(leaf)).Select(v => v with { Name = FactChange.AllOf(group) }));
         return values.Where(v => !quiet.Facts.Exists(f => f.Name == v.Name)).Select(v => new Change([.. quiet.Facts, v], variant));
     }
 

@@ -27,7 +27,7 @@ internal sealed record FactChange(string Name, string Value)
             case FindingCondition finding:
                 return [new(NameOf(finding), finding.Present ? "is absent" : "is present"), new(NameOf(finding), finding.Present ? "is present" : "is absent")];
             case NumberCondition number:
-                return Numbers(number).Select(v => new FactChange(number.Reading.ToString(), number.Reading.Word.Print(v)));
+                return Numbers(number).Select(v => new FactChange(number.Reading.ToString(), Steps.Print(number.Reading.Word, v)));
             case ValuesCondition values:
                 return Bits(values, now[values.Reading].Bits).Distinct().Select(b => new FactChange(values.Reading.ToString(), values.Reading.Word.Print(FactValue.Of(b))));
             default:
@@ -39,7 +39,7 @@ internal sealed record FactChange(string Name, string Value)
     public static IEnumerable<FactChange> That(Condition leaf, Truth truth, FactView now) => leaf switch
     {
         FindingCondition finding => [new(NameOf(finding), finding.Present == (truth == Truth.True) ? "is present" : "is absent")],
-        NumberCondition number => Numbers(number).Where(v => number.Interval.Contains(v) == (truth == Truth.True)).Select(v => new FactChange(number.Reading.ToString(), number.Reading.Word.Print(v))),
+        NumberCondition number => Numbers(number).Where(v => number.Interval.Contains(v) == (truth == Truth.True)).Select(v => new FactChange(number.Reading.ToString(), Steps.Print(number.Reading.Word, v))),
         // Any value will do, so that one which something else asks for can be shared.
         ValuesCondition values => Bits(values, now[values.Reading].Bits).Concat(Enumerable.Range(0, values.Reading.Word.Values.Count).Select(i => 1UL << i)).Distinct()
             .Where(b => (b & values.Mask) != 0 == values.Wanted == (truth == Truth.True))

@@ -10,6 +10,8 @@ namespace HingeSelector.Examples.Proposing;
 /// <remarks>Each proposal changes one example of the author that fires; what the rule then does is found by running it.</remarks>
 public sealed class Proposer
 {
+    private const int MostFacts = 6;
+
     private readonly RuleBook _book;
     private readonly CoverageNeeds _needs;
     private readonly MutantMaker _mutants;
@@ -81,6 +83,7 @@ public sealed class Proposer
         // A fact that was taken away is shown where it leaves the rule open: there its absence is what matters.
         public bool Shows(CoverageItem item) => (item.Need == CoverageNeed.Unknown) == (Found == Truth.Open) && item.IsShownBy(Case);
 
-        public bool Kills(Mutant mutant) => (Found != Truth.Open || !Change.Facts.Any(f => f.IsUnknown)) && Case.Decide(mutant.Changed) != Found;
+        // What needs many facts at once is shown where nothing shorter shows it, but not for the sake of a mutant: nobody would read it.
+        public bool Kills(Mutant mutant) => Change.Facts.Count <= MostFacts && (Found != Truth.Open || !Change.Facts.Any(f => f.IsUnknown)) && Case.Decide(mutant.Changed) != Found;
     }
 }

@@ -50,7 +50,7 @@ public static class TriesEdit
             if (place < 0)
                 fresh.AddRange(key);
             else
-                Append(lines, place, [.. key.Select(p => p.Item)]);
+                Append(lines, place, indent, [.. key.Select(p => p.Item)]);
         }
         lines.InsertRange(end, Lines(fresh, indent));
     }
@@ -64,11 +64,13 @@ public static class TriesEdit
     }
 
     // A list that is there keeps its lines; the new items go before its closing bracket.
-    private static void Append(List<string> lines, int place, IReadOnlyList<string> items)
+    private static void Append(List<string> lines, int place, int indent, IReadOnlyList<string> items)
     {
-        while (!lines[place].TrimEnd().EndsWith(']'))
+        while (place < lines.Count - 1 && !lines[place].TrimEnd().EndsWith(']'))
             place++;
-        lines[place] = $"{lines[place].TrimEnd()[..^1]}, {string.Join(", ", items)}]";
+        var more = Wrapped($"{lines[place].TrimEnd()[..^1]},", items, indent).ToList();
+        lines.RemoveAt(place);
+        lines.InsertRange(place, more);
     }
 
     private static IEnumerable<string> Wrapped(string start, IReadOnlyList<string> items, int indent)
@@ -77,14 +79,15 @@ public static class TriesEdit
         for (var i = 0; i < items.Count; i++)
         {
             var item = items[i] + (i == items.Count - 1 ? "]" : ",");
-            if (i > 0 && line.Length + item.Length + 1 > Widest)
+            var first = line.EndsWith('[');
+            if (!first && line.Length + item.Length + 1 > Widest)
             {
                 yield return line;
                 line = new string(' ', indent + 2) + item;
             }
             else
             {
-                line += (i > 0 ? " " : "") + item;
+                line += (first ? "" : " ") + item;
             }
         }
         yield return line;
