@@ -62,6 +62,8 @@ public static class Entry
     private static int Call(IReadOnlyList<string> args, Surroundings around)
     {
         var line = Tree(around).Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+        if (UsageReport.OfSwallowedOption(line) is { } swallowed)
+            throw swallowed;
         if (line.Errors.Count > 0)
             throw UsageReport.Of(line);
         return line.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = around.Output, Error = around.Error });

@@ -52,7 +52,11 @@ internal sealed class GivenReader(RuleBook book, DateOnly day, DiagnosticBag bag
     private (IReadOnlyDictionary<AnswerKey, Answer>, HashSet<string>) ReadMeasured(List<KeyValuePair<YamlScalar, YamlNode>> measured, SourceSpan at)
     {
         var words = measured.Select(m => m.Key.Value).ToHashSet(StringComparer.Ordinal);
-        var record = ScreenReader.ReadUndated(new YamlMap(measured, at), "example", book.Vocabulary, day, bag);
+        // An example may lie where nobody measures twice; only what cannot be read is a fault.
+        var faults = new DiagnosticBag();
+        var record = ScreenReader.ReadUndated(new YamlMap(measured, at), "example", book.Vocabulary, day, faults);
+        foreach (var fault in faults.Sorted.Where(f => f.Severity == Severity.Error))
+            bag.Add(fault);
         return (record?.Answers ?? _noAnswers, words);
     }
 

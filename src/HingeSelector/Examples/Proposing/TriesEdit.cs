@@ -42,17 +42,17 @@ public static class TriesEdit
 
     private static void Insert(List<string> lines, int expect, int indent, IReadOnlyList<Proposal> proposals)
     {
-        var end = EndOfExample(lines, expect, indent);
         var fresh = new List<Proposal>();
         foreach (var key in proposals.GroupBy(p => p.Key))
         {
-            var place = lines.FindIndex(expect, end - expect, l => l.StartsWith($"{new string(' ', indent)}{key.Key}: [", StringComparison.Ordinal));
+            // A list that grows may take more lines, so the end is looked for each time.
+            var place = lines.FindIndex(expect, EndOfExample(lines, expect, indent) - expect, l => l.StartsWith($"{new string(' ', indent)}{key.Key}: [", StringComparison.Ordinal));
             if (place < 0)
                 fresh.AddRange(key);
             else
                 Append(lines, place, indent, [.. key.Select(p => p.Item)]);
         }
-        lines.InsertRange(end, Lines(fresh, indent));
+        lines.InsertRange(EndOfExample(lines, expect, indent), Lines(fresh, indent));
     }
 
     private static int EndOfExample(List<string> lines, int expect, int indent)
