@@ -1,6 +1,6 @@
 using HingeSelector.Diagnostics;
-using HingeSelector.Recommending;
 using HingeSelector.Reading;
+using HingeSelector.Recommending;
 using HingeSelector.Rules;
 using HingeSelector.Rules.Conditions;
 using HingeSelector.Rules.Evaluating;

@@ -20,6 +20,9 @@ public static class MutationText
         }
         foreach (var row in ProposalText.Rows(proposals))
             yield return row;
+        var unmatched = report.Survivors.Count - proposals.Sum(p => p.Kills.Count);
+        if (unmatched > 0)
+            yield return $"For {unmatched} of these no short change of an example that fires was found: they want an example in full.";
         yield return $"{report.Killed} of {report.Counted} mutants of conditions noticed: {CoverageText.Percent(report.Percent)}.";
         yield return $"{report.Equivalent} more ask the same as the rule wherever facts can lie and are not counted.";
         yield return $"{report.Conclusions} mutants of points, criteria and stop levels are not counted: examples say when a rule fires, not what follows.";
