@@ -59,7 +59,7 @@ public sealed class CandidateBuilder
         var asked = wishes.LowestThatFits || wishes.AtLeast is not null || held is not null;
         var request = new SetUpRequest
         {
-            Heights = [.. candidate.Heights.Heights.Select(h => Length.FromMetres(h.Height))],
+            Heights = candidate.Heights.Lengths(),
             Grips = grips,
             StandardHeight = Length.FromMetres(candidate.Heights.Standard),
             StandardGrip = standardGrip,
@@ -170,7 +170,12 @@ public sealed class CandidateBuilder
     }
 
     private static List<Length> Including(IReadOnlyList<Length> grips, Length grip)
-        => grips.Any(g => Math.Abs(g.Metres - grip.Metres) < 1e-6) ? [.. grips] : [.. grips.Append(grip).OrderBy(g => g.Metres)];
+    {
+        var all = new List<Length>(grips);
+        if (!all.Exists(g => Math.Abs(g.Metres - grip.Metres) < 1e-6))
+            all.Insert(all.FindLastIndex(g => g.Metres <= grip.Metres) + 1, grip);
+        return all;
+    }
 
     private double? Exact(string word)
     {

@@ -27,7 +27,7 @@ internal sealed class FlowYaml(SourceText source)
     {
         (_at, _end, _line, _start) = (at, colon, line, start);
         var key = ReadScalar(inBrackets: false);
-        return _at == _end ? key : null;
+        return _at == _end && key is not null && IsPlainKey(key) ? key : null;
     }
 
     /// <summary>Reads the value that fills the rest of a line, a comment behind it left out.</summary>
@@ -41,6 +41,17 @@ internal sealed class FlowYaml(SourceText source)
         var blanks = _at;
         SkipBlanks();
         return _at == _end || (_text[_at] == '#' && _at > blanks) ? value : null;
+    }
+
+    // The library has notions of its own about other signs in a key that is not quoted.
+    private static bool IsPlainKey(YamlScalar key)
+    {
+        foreach (var c in key.Value)
+        {
+            if (!key.Quoted && !char.IsLetterOrDigit(c) && c is not (' ' or ',' or '-' or '_'))
+                return false;
+        }
+        return true;
     }
 
     private YamlNode? ReadNode(int depth, bool inBrackets)
@@ -84,7 +95,7 @@ internal sealed class FlowYaml(SourceText source)
         SkipBlanks();
         if (Take('}'))
             return new YamlMap(entries, span);
-        while (ReadScalar(inBrackets: true) is { Value.Length: <= PlainYaml.LongestKey } key && !YamlMap.Holds(entries, key.Value) && Take(':') && Take(' '))
+        while (ReadScalar(inBrackets: true) is { Value.Length: <= PlainYaml.LongestKey } key && IsPlainKey(key) && !YamlMap.Holds(entries, key.Value) && Take(':') && Take(' '))
         {
             SkipBlanks();
             if (ReadNode(depth + 1, inBrackets: true) is not { } value)

@@ -73,7 +73,7 @@ internal sealed class Assembly
 
     private bool IsNew(int variant) => _cases.Candidates[variant][_book.Vocabulary["new-to-athlete"].Slot] is { IsKnown: true, Bits: 2 };
 
-    private static Outcome OutcomeOf(IReadOnlyList<StopNotice> stops, IReadOnlyList<(string, string)> unanswered)
+    private static Outcome OutcomeOf(IReadOnlyList<StopNotice> stops, IReadOnlyList<UnansweredQuestion> unanswered)
     {
         StopLevel? highest = stops.Count > 0 ? stops[0].Level : null;
         return highest switch
@@ -91,12 +91,12 @@ internal sealed class Assembly
 
     private List<Exclusion> Exclusions(IReadOnlyList<StopNotice> stops)
     {
-        var reasons = _book.Variants.Select(_ => new List<(string, RuleTrace)>()).ToList();
+        var reasons = _book.Variants.Select(_ => new List<ExclusionReason>()).ToList();
         foreach (var firing in _fired)
         {
             foreach (var exclusion in _book.Rules[firing.Rule].Conclusions.OfType<ExclusionConclusion>())
             {
-                var entry = (exclusion.Why, _tracer.Trace(firing));
+                var entry = new ExclusionReason(exclusion.Why, _tracer.Trace(firing));
                 if (firing.Candidate >= 0)
                     reasons[firing.Candidate].Add(entry);
                 else
@@ -107,17 +107,17 @@ internal sealed class Assembly
         {
             var allowed = stop.Trace.Rule.Conclusions.OfType<StopConclusion>().Where(s => s.Level == StopLevel.Today).Aggregate(ulong.MaxValue, (mask, s) => mask & s.Allowed);
             foreach (var variant in _book.Variants.Where(v => (allowed & (1UL << v.Index)) == 0))
-                reasons[variant.Index].Add((stop.Say, stop.Trace));
+                reasons[variant.Index].Add(new ExclusionReason(stop.Say, stop.Trace));
         }
         return [.. _book.Variants.Where(v => reasons[v.Index].Count > 0).Select(v => new Exclusion(v, reasons[v.Index]))];
     }
 
     // Who may not pull is not told how to pull; who may is told first what concerns safety.
-    private List<(string, RuleTrace)> Cautions(bool mayPull)
+    private List<AthleteCaution> Cautions(bool mayPull)
         => [.. AllCautions().Where(c => mayPull || SafetyTopics.Has(c.Trace.Rule)).OrderByDescending(c => SafetyTopics.Has(c.Trace.Rule))];
 
-    private List<(string Text, RuleTrace Trace)> AllCautions()
-        => [.. _fired.Where(f => f.Candidate < 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, Trace: _tracer.Trace(f)))).DistinctBy(c => c.Text)];
+    private List<AthleteCaution> AllCautions()
+        => [.. _fired.Where(f => f.Candidate < 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => new AthleteCaution(c.Text, _tracer.Trace(f)))).DistinctBy(c => c.Text)];
 
     private OpenRule Opened(Firing firing)
         => new(_tracer.Trace(firing), _tracer.Missing(firing), firing.Candidate < 0 ? null : _book.Variants[firing.Candidate].Id);

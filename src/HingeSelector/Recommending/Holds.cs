@@ -17,7 +17,7 @@ internal static class Holds
     private static bool IsSettled(FactValue side) => side.IsExact || side.State == FactState.NotApplicable;
 
     /// <summary>The words that are not answered.</summary>
-    public static IReadOnlyList<(string Word, string Label)> Unanswered(Vocabulary vocabulary, FactValue[] facts)
+    public static IReadOnlyList<UnansweredQuestion> Unanswered(Vocabulary vocabulary, FactValue[] facts)
     {
         var age = facts[vocabulary["age"].Slot];
         var adult = age.IsKnown && age.Low >= Adult * HoursPerYear;
@@ -28,6 +28,6 @@ internal static class Holds
         var unanswered = words.Where(w => !IsAnswered(w, facts)).ToList();
         // Twenty-six blanks of one group that has a blanket answer are one question to the athlete.
         var groups = vocabulary.Groups.Where(g => g.Id != "stop-questions" && unanswered.Count(w => w.Groups.Contains(g.Id)) > 1).ToList();
-        return [.. unanswered.Where(w => !groups.Any(g => w.Groups.Contains(g.Id))).Select(w => (w.Id, w.Label)), .. groups.Select(g => (g.Id, g.Label))];
+        return [.. unanswered.Where(w => !groups.Any(g => w.Groups.Contains(g.Id))).Select(w => new UnansweredQuestion(w.Id, w.Label)), .. groups.Select(g => new UnansweredQuestion(g.Id, g.Label))];
     }
 }

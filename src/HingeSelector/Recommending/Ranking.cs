@@ -107,11 +107,11 @@ internal sealed class Ranking
             Points = _scores.Points(variant),
             Reasons = [.. fired.SelectMany(ReasonsOf).OrderByDescending(r => Math.Abs(r.Points) * _question.Philosophy.Weights[r.Criterion])],
             Wishes = chosen.Wishes,
-            Changes = [.. fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<RequestConclusion>().Select(r => (Describe(r.Request), _tracer.Trace(f))))],
-            Cues = [.. fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CueConclusion>().Where(c => !c.Asks.Any(withheld.Contains)).Select(c => (c.Say, Trace: _tracer.Trace(f))))
+            Changes = [.. fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<RequestConclusion>().Select(r => new AskedChange(Describe(r.Request), _tracer.Trace(f))))],
+            Cues = [.. fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CueConclusion>().Where(c => !c.Asks.Any(withheld.Contains)).Select(c => new Cue(c.Say, _tracer.Trace(f))))
                 .OrderByDescending(c => c.Trace.Rule.OpenConditions.Count).DistinctBy(c => c.Say)],
-            Cautions = [.. fired.Where(f => f.Candidate >= 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, (RuleTrace?)_tracer.Trace(f)))).OrderByDescending(c => SafetyTopics.Has(c.Item2!.Rule)),
-                .. chosen.Candidate.Variant.Cautions.Select(c => (c, (RuleTrace?)null))],
+            Cautions = [.. fired.Where(f => f.Candidate >= 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => new CandidateCaution(c.Text, _tracer.Trace(f)))).OrderByDescending(c => SafetyTopics.Has(c.Trace!.Rule)),
+                .. chosen.Candidate.Variant.Cautions.Select(c => new CandidateCaution(c, null))],
             IsStanding = _question.StandingInForce?.Variant == variant,
             Heights = new(() => _alternatives.Heights(chosen.Candidate)),
             Grips = new(() => _alternatives.Grips(chosen.Candidate)),

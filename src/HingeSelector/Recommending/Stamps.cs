@@ -3,6 +3,7 @@ using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
 using HingeSelector.Rules;
+using HingeSelector.Screening;
 
 namespace HingeSelector.Recommending;
 
@@ -20,8 +21,13 @@ public static class Stamps
     private static string InputHash(Question question)
     {
         var text = new StringBuilder();
-        foreach (var (key, answer) in question.Athlete.Answers.OrderBy(a => a.Key.Word, StringComparer.Ordinal).ThenBy(a => a.Key.Side))
+        var keys = new List<AnswerKey>(question.Athlete.Answers.Keys);
+        keys.Sort((a, b) => a.Word != b.Word ? string.CompareOrdinal(a.Word, b.Word) : a.Side.CompareTo(b.Side));
+        foreach (var key in keys)
+        {
+            var answer = question.Athlete.Answers[key];
             text.Append(CultureInfo.InvariantCulture, $"{key.Word}|{key.Side}|{(int)answer.Value.State}|{answer.Value.Low:R}|{answer.Value.High:R}|{answer.Value.Bits}|{answer.On:yyyy-MM-dd}|{answer.Until:yyyy-MM-dd}\n");
+        }
         foreach (var c in question.Athlete.Clearances)
             text.Append(CultureInfo.InvariantCulture, $"{c.Profession}|{c.Who}|{c.Date:yyyy-MM-dd}|{c.ValidUntil:yyyy-MM-dd}|{string.Join('+', c.Covers)}|{c.Cap:R}|{c.SeenBy}\n");
         text.Append(question.Room is null ? "no room" : RoomText(question.Room));

@@ -32,7 +32,7 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
         map.Finish();
         return bag.ErrorCount > before
             ? null
-            : Make(profession!.Value.Text, who!.Value.Text, date!.Value, until!.Value, covers, cap, seenBy!.Value.Text, map.Span, untilText!.Value.Span);
+            : Make(profession!.Text, who!.Text, date!.Value, until!.Value, covers, cap, seenBy!.Text, map.Span, untilText!.Span);
     }
 
     /// <summary>Reads <c>PROFESSION; WHO; DATE; valid until DATE; covers A + B; cap 40 kg; seen by WHO</c>.</summary>
@@ -50,12 +50,12 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
         }
         var before = bag.ErrorCount;
         var date = Dates.Any(parts[2], bag);
-        var last = Dates.Any(until.Value, bag);
-        var names = ReadCovers(covers.Value.Split('+'));
-        var highest = cap is null ? null : ReadCap(cap.Value);
+        var last = Dates.Any(until, bag);
+        var names = ReadCovers(covers.Split('+'));
+        var highest = cap is null ? null : ReadCap(cap);
         return bag.ErrorCount > before
             ? null
-            : Make(parts[0].Text, parts[1].Text, date!.Value, last!.Value, names, highest, seenBy.Value.Text, typed.Span, until.Value.Span);
+            : Make(parts[0].Text, parts[1].Text, date!.Value, last!.Value, names, highest, seenBy.Text, typed.Span, until.Span);
     }
 
     private Clearance? Make(string profession, string who, DateOnly date, DateOnly until, IReadOnlyList<string> covers, double? cap, string seenBy, SourceSpan span, SourceSpan untilSpan)

@@ -29,9 +29,7 @@ public sealed class Vocabulary
         _words = placed.ToDictionary(w => w.Id, StringComparer.Ordinal);
         Groups = groups;
         ClearanceCovers = clearanceCovers;
-        _groups = placed.SelectMany(w => w.Groups.Select(g => (Group: g, Word: w)))
-            .GroupBy(p => p.Group, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => (IReadOnlyList<Word>)[.. g.Select(p => p.Word)], StringComparer.Ordinal);
+        _groups = GroupsOf(placed);
     }
 
     /// <summary>All words in file order, computed ones last.</summary>
@@ -64,6 +62,14 @@ public sealed class Vocabulary
 
     /// <summary>Words of a group; empty for an unknown group.</summary>
     public IReadOnlyList<Word> InGroup(string group) => _groups.GetValueOrDefault(group) ?? [];
+
+    private static Dictionary<string, IReadOnlyList<Word>> GroupsOf(List<Word> words)
+    {
+        var groups = new Dictionary<string, IReadOnlyList<Word>>(StringComparer.Ordinal);
+        foreach (var group in words.SelectMany(w => w.Groups).Distinct(StringComparer.Ordinal))
+            groups.Add(group, [.. words.Where(w => w.Groups.Contains(group))]);
+        return groups;
+    }
 
     /// <summary>A reading of a word, or null when the word has no such reading.</summary>
     public static WordReading? Reading(Word word, string? name)

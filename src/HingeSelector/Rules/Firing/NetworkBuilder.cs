@@ -25,18 +25,20 @@ internal sealed class NetworkBuilder
     private readonly IReadOnlySet<int> _wanted;
     private readonly Dictionary<string, int> _uses;
 
-    private NetworkBuilder(RuleBook book, IReadOnlyList<Definition> definitions)
+    private NetworkBuilder(int findings, IReadOnlyList<Definition> definitions)
     {
-        _codes = new MarkCodes(book.Findings.Count);
+        _codes = new MarkCodes(findings);
         _wanted = Definitions.Wanted(definitions);
         _uses = definitions.SelectMany(d => d.Branch.OfAthlete).GroupBy(c => c.Key, StringComparer.Ordinal).ToDictionary(g => g.Key, g => g.Count(), StringComparer.Ordinal);
     }
 
     /// <summary>Builds the network.</summary>
-    public static ISessionFactory Build(RuleBook book, IReadOnlyList<Definition> definitions)
+    /// <param name="findings">How many findings the rule book has.</param>
+    /// <param name="definitions">What it is built from, in any order.</param>
+    public static ISessionFactory Build(int findings, IReadOnlyList<Definition> definitions)
     {
         RefuseSharedNames(definitions);
-        var builder = new NetworkBuilder(book, definitions);
+        var builder = new NetworkBuilder(findings, definitions);
         var compiler = new RuleCompiler(new RuleCompilerOptions { UnsupportedExpressionHandling = RuleCompilerUnsupportedExpressionsHandling.TreatAsNotEqual })
         {
             ExpressionCompiler = new ClosureCompiler(),
@@ -95,7 +97,7 @@ internal sealed class NetworkBuilder
 
     private LambdaExpression Run(Definition definition, ParameterExpression subject)
     {
-        var about = definition.Sets.Select(_codes.FindingOf).OfType<(int Finding, bool Present)>().ToList();
+        var about = definition.Sets.Select(_codes.FindingOf).OfType<FindingRead>().ToList();
         var conclude = new Conclude(
             definition.Rule,
             definition.Asks == SubjectKind.Athlete ? definition.Variants : 0,
