@@ -39,7 +39,8 @@ internal sealed class Assembly
         Explained = loop.First(cases);
         loop.Second(cases, Explained);
         _tracer = new Tracer(book, cases, Explained.Findings);
-        _fired = [.. evaluation.Fired.Order()];
+        _fired = [.. evaluation.Fired];
+        _fired.Sort();
     }
 
     private Evaluation Explained { get; }
