@@ -38,9 +38,9 @@ internal sealed class CandidateConclusions
     private void Add(Rule rule, Firing firing, Tracer tracer)
     {
         RuleTrace? trace = null;
-        foreach (var conclusion in rule.Conclusions)
+        for (var i = 0; i < rule.Conclusions.Count; i++)
         {
-            switch (conclusion)
+            switch (rule.Conclusions[i])
             {
                 case PointsConclusion points:
                     Reasons.Add(new Reason(points.Amount, points.Criterion, trace ??= tracer.Trace(firing)));
