@@ -39,7 +39,8 @@ internal sealed class Assembly
         Explained = loop.First(cases);
         loop.Second(cases, Explained);
         _tracer = new Tracer(book, cases, Explained.Findings);
-        _fired = [.. evaluation.Fired.Order()];
+        _fired = [.. evaluation.Fired];
+        _fired.Sort();
     }
 
     private Evaluation Explained { get; }
@@ -87,21 +88,18 @@ internal sealed class Assembly
     }
 
     private IReadOnlyList<StopNotice> Stops()
-        => [.. _fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<StopConclusion>().Select(s => new StopNotice(s.Level, s.See, s.Say, _tracer.Trace(f)))).OrderByDescending(s => s.Level)];
+        => [.. Said.Of<StopConclusion>(_book, _fired).Select(s => new StopNotice(s.Conclusion.Level, s.Conclusion.See, s.Conclusion.Say, _tracer.Trace(s.Firing))).OrderByDescending(s => s.Level)];
 
     private List<Exclusion> Exclusions(IReadOnlyList<StopNotice> stops)
     {
         var reasons = _book.Variants.Select(_ => new List<ExclusionReason>()).ToList();
-        foreach (var firing in _fired)
+        foreach (var (exclusion, firing) in Said.Of<ExclusionConclusion>(_book, _fired))
         {
-            foreach (var exclusion in _book.Rules[firing.Rule].Conclusions.OfType<ExclusionConclusion>())
-            {
-                var entry = new ExclusionReason(exclusion.Why, _tracer.Trace(firing));
-                if (firing.Candidate >= 0)
-                    reasons[firing.Candidate].Add(entry);
-                else
-                    reasons.ForEach(r => r.Add(entry));
-            }
+            var entry = new ExclusionReason(exclusion.Why, _tracer.Trace(firing));
+            if (firing.Candidate >= 0)
+                reasons[firing.Candidate].Add(entry);
+            else
+                reasons.ForEach(r => r.Add(entry));
         }
         foreach (var stop in stops.Where(s => s.Level == StopLevel.Today))
         {
@@ -117,7 +115,7 @@ internal sealed class Assembly
         => [.. AllCautions().Where(c => mayPull || SafetyTopics.Has(c.Trace.Rule)).OrderByDescending(c => SafetyTopics.Has(c.Trace.Rule))];
 
     private List<AthleteCaution> AllCautions()
-        => [.. _fired.Where(f => f.Candidate < 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => new AthleteCaution(c.Text, _tracer.Trace(f)))).DistinctBy(c => c.Text)];
+        => [.. Said.Of<CautionConclusion>(_book, _fired).Where(c => c.Firing.Candidate < 0).Select(c => new AthleteCaution(c.Conclusion.Text, _tracer.Trace(c.Firing))).DistinctBy(c => c.Text)];
 
     private OpenRule Opened(Firing firing)
         => new(_tracer.Trace(firing), _tracer.Missing(firing), firing.Candidate < 0 ? null : _book.Variants[firing.Candidate].Id);

@@ -26,13 +26,13 @@ public static class Stamps
         foreach (var key in keys)
         {
             var answer = question.Athlete.Answers[key];
-            text.Append(CultureInfo.InvariantCulture, $"{key.Word}|{key.Side}|{(int)answer.Value.State}|{answer.Value.Low:R}|{answer.Value.High:R}|{answer.Value.Bits}|{answer.On:yyyy-MM-dd}|{answer.Until:yyyy-MM-dd}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{key.Word}|{key.Side}|{(int)answer.Value.State}|{answer.Value.Low:R}|{answer.Value.High:R}|{answer.Value.Bits}|{answer.On:O}|{answer.Until:O}\n");
         }
         foreach (var c in question.Athlete.Clearances)
-            text.Append(CultureInfo.InvariantCulture, $"{c.Profession}|{c.Who}|{c.Date:yyyy-MM-dd}|{c.ValidUntil:yyyy-MM-dd}|{string.Join('+', c.Covers)}|{c.Cap:R}|{c.SeenBy}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{c.Profession}|{c.Who}|{c.Date:O}|{c.ValidUntil:O}|{string.Join('+', c.Covers)}|{c.Cap:R}|{c.SeenBy}\n");
         text.Append(question.Room is null ? "no room" : RoomText(question.Room));
         if (question.Standing is { } s)
-            text.Append(CultureInfo.InvariantCulture, $"|{s.Variant}|{s.StartHeight:R}|{s.GripWidth:R}|{s.Since:yyyy-MM-dd}|{s.BlockEnds:yyyy-MM-dd}");
+            text.Append(CultureInfo.InvariantCulture, $"|{s.Variant}|{s.StartHeight:R}|{s.GripWidth:R}|{s.Since:O}|{s.BlockEnds:O}");
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())))[..HashLength];
     }
 

@@ -16,18 +16,24 @@ namespace HingeSelector.Tests.Population;
 /// </remarks>
 internal sealed partial class SurveyPeople
 {
+    /// <summary>The seed of the people that measured figures speak of.</summary>
+    public const int Seed = 20261124;
+
     private const double HoursPerYear = 24 * 365.25;
     private const double Minors = 0.07;
 
     private readonly Vocabulary _vocabulary;
     private readonly DateOnly _on;
     private readonly Random _random;
+    // Rare pairs of facts are drawn apart, so that adding one leaves everybody else as drawn.
+    private readonly Random _pairs;
 
     private SurveyPeople(Vocabulary vocabulary, DateOnly on, int seed)
     {
         _vocabulary = vocabulary;
         _on = on;
         _random = new Random(seed);
+        _pairs = new Random(~seed);
     }
 
     /// <summary>All people, or the first so many.</summary>
@@ -83,6 +89,7 @@ internal sealed partial class SurveyPeople
         Ranges(answers, female);
         HeldHeight(answers);
         Day(answers);
+        RarePairs(answers);
         return new AthleteRecord { Id = Cell("pid"), ScreenDate = _on, Answers = answers, Clearances = Clearances(answers) };
     }
 
