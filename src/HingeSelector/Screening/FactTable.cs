@@ -42,6 +42,8 @@ public sealed class FactTable
         {
             if (word.Sided)
                 SidedFacts.Fill(word, AtLeast(word, Sides.Left), AtLeast(word, Sides.Right), throwing, _facts.AsSpan(word.Slot, word.Readings.Count));
+            else if (word.ValueSides is { } sides)
+                SidedFacts.Fill(sides, AtLeast(word, 0), throwing, _facts.AsSpan(word.Slot, word.Readings.Count));
             else
                 _facts[word.Slot] = AtLeast(word, 0);
         }

@@ -75,6 +75,7 @@ internal sealed class RecordDraft(Vocabulary vocabulary, DateOnly on, Diagnostic
         }
         foreach (var blanket in _blankets)
             Spread(blanket, blanket.Date ?? day, answers);
+        ClearanceCheck.Check(_clearances, answers.GetValueOrDefault(new AnswerKey(ClearanceTerms.About, 0)), vocabulary.Find(ClearanceTerms.About), bag);
         return new AthleteRecord
         {
             Id = id,

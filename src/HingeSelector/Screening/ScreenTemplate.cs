@@ -19,7 +19,7 @@ public static class ScreenTemplate
         Line(text, "id:", "code on the roster; left blank, the name of this file");
         Section(text, "athlete", "who", WordAbout.Athlete, vocabulary);
         text.Append('\n');
-        Line(text, "clearances:", $"a list of {{who: NAME, profession: ..., date: 2026-11-24, valid-until: 2027-01-31, covers: [{string.Join(", ", vocabulary.ClearanceCovers)}], cap: 40 kg, letter-seen-by: NAME}}");
+        Line(text, "clearances:", $"a list of {{who: NAME, profession: {string.Join(" | ", vocabulary.Clearance.Clinicians)}, date: 2026-11-24, valid-until: 2027-01-31, for: [words of the history, with the side], covers: [{string.Join(", ", vocabulary.Clearance.Covers)}], cap: 40 kg, letter-seen-by: NAME}}");
         Section(text, "screen", "measures; they need the date", WordAbout.Screen, vocabulary);
         Section(text, "day", "today's answers", WordAbout.Day, vocabulary);
         return text.ToString();
@@ -53,9 +53,12 @@ public static class ScreenTemplate
         if (word.Kind == WordKind.Number)
             parts.Add(Numbers(word));
         else if (word.Values.Count > 0)
-            parts.Add(string.Join(word.Kind == WordKind.Set ? " + " : " | ", word.Values) + (word.Kind == WordKind.Set ? ", or none" : ""));
+            parts.Add(string.Join(word.Kind == WordKind.Set ? " + " : " | ", word.RuleValues) + (word.Kind == WordKind.Set ? ", or none" : "") + Sided(word));
         return string.Join(": ", parts.Where(p => p.Length > 0));
     }
+
+    private static string Sided(Word word)
+        => word.ValueSides is { } sides ? $"; left or right behind these: {string.Join(", ", sides.Plain.Where((_, i) => sides.HasSides(i)))}" : "";
 
     private static string Numbers(Word word)
     {

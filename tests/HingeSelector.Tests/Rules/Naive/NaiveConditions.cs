@@ -111,11 +111,14 @@ internal sealed class NaiveConditions(Vocabulary vocabulary, IReadOnlySet<string
     private static int Offset(Word word, string? reading)
     {
         if (reading is null)
-            return word.Readings.Count == 0 ? 0 : throw new FormatException(word.Id);
-        var place = word.Sided ? Array.IndexOf(_sides, reading) : reading switch
+            return word.Readings.Count == 0 || word.Id == "history" ? 0 : throw new FormatException(word.Id);
+        var place = word.Sided ? Array.IndexOf(_sides, reading) : (word.Id, reading) switch
         {
-            "standard" => 0,
-            "as set up" => 1,
+            ("history", _) => 1 + Array.IndexOf(["left", "right", "throwing", "other"], reading),
+            ("letter", _) => Array.IndexOf(["none", "valid", "expired", "not-yet-valid"], reading),
+            ("not-cleared", _) => Array.IndexOf(["load-in-hand", "hang-through-arm", "spinal-load", "pull-from-floor", "wide-stance", "leaning-back"], reading),
+            (_, "standard") => 0,
+            (_, "as set up") => 1,
             _ => -1,
         };
         return place >= 0 ? place : throw new FormatException($"{word.Id}, {reading}");
