@@ -87,7 +87,7 @@ internal sealed class Assembly
     }
 
     private IReadOnlyList<StopNotice> Stops()
-        => [.. _fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<StopConclusion>().Select(s => new StopNotice(s.Level, s.See, s.Say, _tracer.Trace(f)))).OrderByDescending(s => s.Level)];
+        => [.. _fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<StopConclusion>().Select(s => new StopNotice(s.Level, s.Answers, s.See, s.Say, _tracer.Trace(f)))).OrderByDescending(s => s.Level)];
 
     private List<Exclusion> Exclusions(IReadOnlyList<StopNotice> stops)
     {
