@@ -30,12 +30,12 @@ public sealed class AthleteText(RuleBook book)
         foreach (var line in Questions(answer))
             yield return line;
         var pressing = Pressing(answer).ToList();
-        var top = _top.Of(answer, pressing).ToList();
-        foreach (var line in top)
+        var block = _top.Of(answer, pressing).ToList();
+        foreach (var line in block)
             yield return line;
         // What was said whole at the top is not said again.
-        pressing.RemoveAll(text => top.Contains(Line.Text("Beware", text)));
-        if (top.Count > 0 && pressing.Count + answer.Remarks.Count > 0)
+        pressing.RemoveAll(text => block.Contains(Line.Text("Beware", text)));
+        if (block.Count > 0 && pressing.Count + answer.Remarks.Count > 0)
             yield return Line.Heading("Before the first set");
         // What concerns the athlete and not one pull stands where it is read.
         foreach (var text in pressing)
