@@ -74,4 +74,10 @@ public static partial class Problems
 
     /// <summary>HS5025: one word answered in two places of one file.</summary>
     public static Diagnostic AnsweredTwice(SourceSpan at, string word, SourceSpan first) => Error("HS5025", at, $"'{word}' is answered twice (first in line {first.Line + 1}).", "Remove one of the two.");
+
+    /// <summary>HS5035: a part of a cell that holds no held height.</summary>
+    public static Diagnostic BadHeldHeight(SourceSpan at, string text) => Error("HS5035", at, $"'{text}' is not a held height.", "Write 'PULL; 34 cm; grip 56 cm; stance 32 cm; empty bar 26 cm; weight 60 kg' (all but pull and height may be left out), and ' | ' between two.");
+
+    /// <summary>HS5036: two held heights for one pull.</summary>
+    public static Diagnostic HeldTwice(SourceSpan at, string variant) => Error("HS5036", at, $"There are two held heights for '{variant}'; nobody can tell which is right.", "Keep the later one.");
 }

@@ -32,7 +32,7 @@ internal sealed class ClearanceFacts(AthleteRecord record, Vocabulary vocabulary
                 if (holds(history.Values[item], reading))
                     found |= 1UL << (history.ValueSides?.PlainOf(item) ?? item);
             }
-            facts[word.Slot + reading] = onFile.IsKnown ? FactValue.Of(found) : FactValue.Unknown(onFile.State);
+            facts[word.Slot + reading] = onFile.IsKnown ? FactValue.Of(found) : onFile.State == FactState.NotApplicable ? FactValue.NotApplicable : FactValue.Undecided;
         }
     }
 

@@ -40,6 +40,8 @@ public static class ScreenTemplate
         }
         foreach (var group in vocabulary.Groups.Where(g => g.Blanket is not null && vocabulary.InGroup(g.Id)[0].About == about))
             Line(text, $"  {group.Id}:", $"one line for all of them: {group.Blanket}, asked by NAME on 2026-11-24; an answer of its own below goes before it");
+        if (about == WordAbout.Screen)
+            Line(text, "  held-heights:", "where several pulls were watched, a list of {in: PULL, height: 34 cm, grip: 56 cm, stance: 32 cm, empty bar: 26 cm, weight: 60 kg}");
         foreach (var word in vocabulary.Words.Where(w => w.About == about))
             Line(text, word.Sided ? $"  {word.Id}: {{left: , right: }}" : $"  {word.Id}:", Comment(word));
     }

@@ -148,7 +148,7 @@ public sealed partial class VocabularyReader
         var kind = Pick(map, "kind", _kinds);
         if (id is null || label is null || about is null || kind is null)
         {
-            foreach (var key in new[] { "unit", "sides", "worse", "range", "usual", "error", "error share", "error source", "lifetime", "ends when grown", "group", "in force from", "protocol", "values", "values with sides", "what was named stays", "not below" })
+            foreach (var key in new[] { "unit", "sides", "worse", "range", "usual", "error", "error share", "error source", "lifetime", "ends when grown", "group", "in force from", "protocol", "values", "values with sides", "what was named stays", "not below", "read by pull" })
                 map.Known(key);
             return null;
         }
@@ -156,6 +156,7 @@ public sealed partial class VocabularyReader
         var sided = map.Scalar("sides") is not null;
         var values = ReadValues(map, kind.Value.Kind);
         var valueSides = ReadValueSides(map, values);
+        var byPull = map.Scalar("read by pull")?.Value == "yes";
         var unit = ReadUnit(map, dimension);
         return new Word
         {
@@ -168,7 +169,8 @@ public sealed partial class VocabularyReader
             Values = valueSides?.Typed ?? values,
             ValueSides = valueSides,
             Sided = sided,
-            Readings = sided ? Sides.Names : valueSides is null ? [] : ValueSides.Readings,
+            ByPull = byPull,
+            Readings = sided ? Sides.Names : valueSides is not null ? ValueSides.Readings : byPull ? ["", .. _variants] : [],
             Worse = ReadWorse(map),
             Range = ReadRange(map, "range", dimension),
             Usual = ReadRange(map, "usual", dimension),

@@ -36,6 +36,9 @@ public sealed record Word
     /// <summary>All bits that mean one of <see cref="RuleValues"/>.</summary>
     public ulong MaskOf(int place) => ValueSides?.MaskOf(place) ?? 1UL << place;
 
+    /// <summary>Whether it may be known for several pulls; rules then read one pull by name.</summary>
+    public bool ByPull { get; init; }
+
     /// <summary>Whether left and right are measured apart.</summary>
     public bool Sided { get; init; }
 

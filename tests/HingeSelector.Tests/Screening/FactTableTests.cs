@@ -163,7 +163,7 @@ public sealed class FactTableTests
     [InlineData("spine-operation + knee-operation left", "knee-operation left", "spine-operation")]
     [InlineData("spine-operation + knee-operation left", "spine-operation", "knee-operation")]
     [InlineData("none", "knee-operation left", "none")]
-    [InlineData("refused", "knee-operation left", "refused")]
+    [InlineData("refused", "knee-operation left", "not decided")]
     public void A_letter_opens_what_it_names_and_nothing_else(string history, string about, string notCleared)
         => Screens.Table($"history: {history}\nclearances:\n  - {{who: A, profession: surgeon, date: 2026-09-01, valid-until: 2026-12-31, for: {about}, covers: [spinal-load], letter-seen-by: B}}\n")
             .Show("not-cleared", "spinal-load").ShouldBe(notCleared);
