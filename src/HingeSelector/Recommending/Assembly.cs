@@ -88,7 +88,7 @@ internal sealed class Assembly
     }
 
     private IReadOnlyList<StopNotice> Stops()
-        => [.. Said.Of<StopConclusion>(_book, _fired).Select(s => new StopNotice(s.Conclusion.Level, s.Conclusion.See, s.Conclusion.Say, _tracer.Trace(s.Firing))).OrderByDescending(s => s.Level)];
+        => [.. Said.Of<StopConclusion>(_book, _fired).Select(s => new StopNotice(s.Conclusion.Level, s.Conclusion.Answers, s.Conclusion.See, s.Conclusion.Say, _tracer.Trace(s.Firing))).OrderByDescending(s => s.Level)];
 
     private List<Exclusion> Exclusions(IReadOnlyList<StopNotice> stops)
     {

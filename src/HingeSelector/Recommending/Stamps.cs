@@ -29,7 +29,12 @@ public static class Stamps
             text.Append(CultureInfo.InvariantCulture, $"{key.Word}|{key.Side}|{(int)answer.Value.State}|{answer.Value.Low:R}|{answer.Value.High:R}|{answer.Value.Bits}|{answer.On:O}|{answer.Until:O}\n");
         }
         foreach (var c in question.Athlete.Clearances)
-            text.Append(CultureInfo.InvariantCulture, $"{c.Profession}|{c.Who}|{c.Date:O}|{c.ValidUntil:O}|{string.Join('+', c.Covers)}|{c.Cap:R}|{c.SeenBy}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{c.Profession}|{c.Who}|{c.Date:O}|{c.ValidUntil:O}|{string.Join('+', c.For)}|{string.Join('+', c.Covers)}|{c.Cap:R}|{c.SeenBy}\n");
+        foreach (var (variant, answers) in question.Athlete.HeldHeights)
+        {
+            foreach (var (word, answer) in answers.OrderBy(a => a.Key, StringComparer.Ordinal))
+                text.Append(CultureInfo.InvariantCulture, $"{variant}|{word}|{(int)answer.Value.State}|{answer.Value.Low:R}|{answer.On:O}\n");
+        }
         text.Append(question.Room is null ? "no room" : RoomText(question.Room));
         if (question.Standing is { } s)
             text.Append(CultureInfo.InvariantCulture, $"|{s.Variant}|{s.StartHeight:R}|{s.GripWidth:R}|{s.Since:O}|{s.BlockEnds:O}");

@@ -107,6 +107,11 @@ public sealed class RosterReader
                 foreach (var letter in cell.Text.Trim() == "none" ? [] : cell.Split('|'))
                     draft.Add(reader.Read(letter));
                 break;
+            case RosterColumnKind.HeldHeights:
+                var held = new HeldReader(_vocabulary, _on, bag);
+                foreach (var seen in cell.Split('|'))
+                    draft.Add(held.Read(seen));
+                break;
             case RosterColumnKind.ScreenDate:
                 draft.Screen.ReadDate(cell, "The screen", _on, bag);
                 break;

@@ -9,8 +9,8 @@ public sealed class Vocabulary
     /// <summary>Lays the words out in slots.</summary>
     /// <param name="words">Words in any order; their slots are assigned here.</param>
     /// <param name="groups">Groups that can be answered with one line.</param>
-    /// <param name="clearanceCovers">What a clearance may cover.</param>
-    public Vocabulary(IEnumerable<Word> words, IReadOnlyList<WordGroup> groups, IReadOnlyList<string> clearanceCovers)
+    /// <param name="clearance">What a clearance is written in.</param>
+    public Vocabulary(IEnumerable<Word> words, IReadOnlyList<WordGroup> groups, ClearanceTerms clearance)
     {
         var placed = new List<Word>();
         var (athlete, candidate) = (0, 0);
@@ -28,7 +28,7 @@ public sealed class Vocabulary
         CandidateSlots = candidate;
         _words = placed.ToDictionary(w => w.Id, StringComparer.Ordinal);
         Groups = groups;
-        ClearanceCovers = clearanceCovers;
+        Clearance = clearance;
         _groups = GroupsOf(placed);
     }
 
@@ -38,8 +38,8 @@ public sealed class Vocabulary
     /// <summary>Groups that can be answered with one line.</summary>
     public IReadOnlyList<WordGroup> Groups { get; }
 
-    /// <summary>What a clearance may cover.</summary>
-    public IReadOnlyList<string> ClearanceCovers { get; }
+    /// <summary>What a clearance is written in.</summary>
+    public ClearanceTerms Clearance { get; }
 
     /// <summary>Size of the athlete's fact table.</summary>
     public int AthleteSlots { get; }
@@ -78,7 +78,7 @@ public sealed class Vocabulary
             return name is null ? new WordReading(word, null, word.Slot) : null;
         for (var i = 0; i < word.Readings.Count; i++)
         {
-            if (word.Readings[i] == name)
+            if (word.Readings[i] == (name ?? ""))
                 return new WordReading(word, name, word.Slot + i);
         }
         return null;

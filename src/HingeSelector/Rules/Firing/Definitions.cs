@@ -44,11 +44,11 @@ internal sealed class Definitions
 
     private void AddReaders(IEnumerable<Rule> rules)
     {
-        foreach (var alike in rules.GroupBy(r => (Kind(r), Key(r.OpenConditions))))
+        foreach (var alike in rules.GroupBy(r => $"{Kind(r)}: {Key(r.OpenConditions)}", StringComparer.Ordinal))
         {
             var first = alike.First();
             var branch = new Branch([.. first.OpenConditions.Distinct()], []);
-            _all.Add(new Definition(first.Id, 0, alike.Key.Item1, branch, [.. alike.Select(r => new Concluded(r.Index, r.PerCandidate ? r.Variants : 0))], []));
+            _all.Add(new Definition(first.Id, 0, Kind(first), branch, [.. alike.Select(r => new Concluded(r.Index, r.PerCandidate ? r.Variants : 0))], []));
             foreach (var (finding, present) in first.OpenConditions.SelectMany(c => c.Findings))
             {
                 if (!present)

@@ -1,5 +1,6 @@
 using System.Linq.Expressions;
 using System.Reflection;
+using HingeSelector.Rules.Conditions;
 using NRules;
 using NRules.RuleModel;
 using NRules.RuleModel.Builders;

@@ -13,8 +13,8 @@ public static class WarmUp
         var mark = MarkCodes.Present(0);
         NetworkBuilder.Build(1,
         [
-            new Definition("sets a mark", 1, SubjectKind.Athlete, 0, new Branch([condition], [], []), 0, [mark]),
-            new Definition("waits for it", 0, SubjectKind.First, 1, new Branch([], [condition], [mark]), 1, []),
+            new Definition("sets a mark", 1, SubjectKind.Undecided, new Branch([condition], []), [new Concluded(0, 0)], [mark]),
+            new Definition("waits for it", 0, SubjectKind.First, new Branch([condition], [mark]), [new Concluded(1, 1)], []),
         ]);
     }
 }
