@@ -86,7 +86,7 @@ internal sealed class CaseBuilder
 
     private FactValue[] Table(GivenFacts given)
     {
-        var athlete = new AthleteRecord { Id = "example", Answers = given.Answers };
+        var athlete = new AthleteRecord { Id = "example", Answers = given.Answers, Clearances = given.Clearances, HeldHeights = given.HeldHeights };
         var facts = _selector.GatherFacts(athlete, new Question(athlete, null, null, _book.Philosophies.Values.First(), _day));
         given.WriteAthlete(facts);
         return facts;

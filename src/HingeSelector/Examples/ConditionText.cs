@@ -25,7 +25,7 @@ public static class ConditionText
     /// <summary>Values of a choice or set: <c>is wide or medium</c>, <c>does not include hernia</c>.</summary>
     public static string Of(Word word, ulong mask, bool wanted)
     {
-        var names = string.Join(" or ", word.Values.Where((_, i) => (mask & (1UL << i)) != 0));
+        var names = string.Join(" or ", word.RuleValues.Where((_, i) => (mask & word.MaskOf(i)) != 0));
         if (word.Kind == WordKind.Set)
             return mask == All(word) ? (wanted ? "is not empty" : "is empty") : (wanted ? "includes " : "does not include ") + names;
         return (wanted ? "is " : "is not ") + names;

@@ -6,15 +6,24 @@ namespace HingeSelector.Examples;
 
 /// <summary>The facts that an example gives: measured ones as in a screen; readings, computed words and findings directly.</summary>
 /// <param name="Answers">Answers to measured words.</param>
+/// <param name="Clearances">Letters of clinicians.</param>
+/// <param name="HeldHeights">Held heights pull by pull.</param>
 /// <param name="Words">Measured words that are spoken about, also those said to be not measured.</param>
 /// <param name="Readings">Readings that are given directly.</param>
 /// <param name="Findings">Findings that are given directly.</param>
 internal sealed record GivenFacts(
     IReadOnlyDictionary<AnswerKey, Answer> Answers,
+    IReadOnlyList<Clearance> Clearances,
+    IReadOnlyList<HeldEntry> HeldHeights,
     IReadOnlySet<string> Words,
     IReadOnlyList<(WordReading Reading, FactValue Value)> Readings,
     IReadOnlyList<(int Finding, Truth Truth)> Findings)
 {
+    /// <summary>The key of letters, which are given as in a screen.</summary>
+    public const string ClearancesKey = "clearances";
+
+    private const string HeldHeightWords = "held-height";
+
     /// <summary>These facts with some of them changed; a change to a word replaces all that was said of it.</summary>
     public GivenFacts With(GivenFacts changes)
     {
@@ -22,6 +31,8 @@ internal sealed record GivenFacts(
         var findings = changes.Findings.Select(f => f.Finding).ToHashSet();
         return new GivenFacts(
             changes.Words.Count == 0 ? Answers : Merged(changes),
+            changes.Words.Contains(ClearancesKey) ? changes.Clearances : Clearances,
+            changes.Words.Any(w => w.StartsWith(HeldHeightWords, StringComparison.Ordinal)) ? changes.HeldHeights : HeldHeights,
             Words,
             [.. Readings.Where(r => !readings.Contains(r.Reading) && !changes.Words.Contains(r.Reading.Word.Id)), .. changes.Readings],
             [.. Findings.Where(f => !findings.Contains(f.Finding)), .. changes.Findings]);

@@ -35,29 +35,29 @@ internal sealed class GivenReader(RuleBook book, DateOnly day, DiagnosticBag bag
         {
             if (key.Value.StartsWith(AllOfGroup, StringComparison.Ordinal))
                 SpreadGroup(key, value, given, measured);
-            else if (book.Vocabulary.Find(key.Value) is { IsMeasured: true })
+            else if (key.Value == GivenFacts.ClearancesKey || book.Vocabulary.Find(key.Value) is { IsMeasured: true })
                 measured.Add(new(key, value));
             else if (_findings.TryGetValue(key.Value, out var finding))
                 findings.Add((finding.Index, ReadFinding(value)));
             else if (Reading(key) is { } reading && ReadValue(reading.Word, value) is { } read)
                 readings.Add((reading, read));
         }
-        var (answers, words) = measured.Count == 0 ? (_noAnswers, _noWords) : ReadMeasured(measured, given.Span);
-        return bag.ErrorCount == before ? new GivenFacts(answers, words, readings, findings) : null;
+        var record = measured.Count == 0 ? null : ReadMeasured(measured, given.Span);
+        var words = measured.Count == 0 ? _noWords : measured.Select(m => m.Key.Value).ToHashSet(StringComparer.Ordinal);
+        return bag.ErrorCount == before ? new GivenFacts(record?.Answers ?? _noAnswers, record?.Clearances ?? [], record?.HeldHeights ?? [], words, readings, findings) : null;
     }
 
     /// <summary>Finds a word with its reading; reports what is wrong.</summary>
     public WordReading? Reading(YamlScalar name) => new ConditionReader(book.Vocabulary, _findings, bag).FindReading(name.Value, name.Span);
 
-    private (IReadOnlyDictionary<AnswerKey, Answer>, HashSet<string>) ReadMeasured(List<KeyValuePair<YamlScalar, YamlNode>> measured, SourceSpan at)
+    private AthleteRecord? ReadMeasured(List<KeyValuePair<YamlScalar, YamlNode>> measured, SourceSpan at)
     {
-        var words = measured.Select(m => m.Key.Value).ToHashSet(StringComparer.Ordinal);
         // An example may lie where nobody measures twice; only what cannot be read is a fault.
         var faults = new DiagnosticBag();
         var record = ScreenReader.ReadUndated(new YamlMap(measured, at), "example", book.Vocabulary, day, faults);
         foreach (var fault in faults.Sorted.Where(f => f.Severity == Severity.Error))
             bag.Add(fault);
-        return (record?.Answers ?? _noAnswers, words);
+        return record;
     }
 
     // "all pain-worst: 2 points" speaks for every word of the group that the example does not name itself.

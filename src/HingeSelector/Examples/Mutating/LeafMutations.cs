@@ -70,10 +70,10 @@ internal static class LeafMutations
         // "is empty" names no value.
         if (word.Kind == WordKind.Set && mask == ConditionText.All(word))
             yield break;
-        var next = 1UL << NextNotListed(word, mask);
-        for (var i = 0; i < word.Values.Count; i++)
+        var next = word.MaskOf(NextNotListed(word, mask));
+        for (var i = 0; i < word.RuleValues.Count; i++)
         {
-            var one = 1UL << i;
+            var one = word.MaskOf(i);
             if ((mask & one) == 0)
                 continue;
             if (mask != one)
@@ -88,11 +88,11 @@ internal static class LeafMutations
     /// <summary>The place of the value after the last listed one that is not listed itself; a listed one when all are.</summary>
     public static int NextNotListed(Word word, ulong mask)
     {
-        var last = 63 - System.Numerics.BitOperations.LeadingZeroCount(mask);
-        for (var step = 1; step <= word.Values.Count; step++)
+        var last = Enumerable.Range(0, word.RuleValues.Count).Last(i => (mask & word.MaskOf(i)) != 0);
+        for (var step = 1; step <= word.RuleValues.Count; step++)
         {
-            var place = (last + step) % word.Values.Count;
-            if ((mask & (1UL << place)) == 0)
+            var place = (last + step) % word.RuleValues.Count;
+            if ((mask & word.MaskOf(place)) == 0)
                 return place;
         }
         return last;

@@ -41,7 +41,7 @@ internal sealed record FactChange(string Name, string Value)
         FindingCondition finding => [new(NameOf(finding), finding.Present == (truth == Truth.True) ? "is present" : "is absent")],
         NumberCondition number => Numbers(number).Where(v => number.Interval.Contains(v) == (truth == Truth.True)).Select(v => new FactChange(number.Reading.ToString(), Steps.Print(number.Reading.Word, v))),
         // Any value will do, so that one which something else asks for can be shared.
-        ValuesCondition values => Bits(values, now[values.Reading].Bits).Concat(Enumerable.Range(0, values.Reading.Word.Values.Count).Select(i => 1UL << i)).Distinct()
+        ValuesCondition values => Bits(values, now[values.Reading].Bits).Concat(Enumerable.Range(0, values.Reading.Word.RuleValues.Count).Select(i => 1UL << i)).Distinct()
             .Where(b => (b & values.Mask) != 0 == values.Wanted == (truth == Truth.True))
             .Select(b => new FactChange(values.Reading.ToString(), values.Reading.Word.Print(FactValue.Of(b)))),
         _ => [],
@@ -64,7 +64,7 @@ internal sealed record FactChange(string Name, string Value)
         var isSet = word.Kind == WordKind.Set;
         if ((mask & (1UL << next)) == 0)
             yield return 1UL << next;
-        for (var i = 0; i < word.Values.Count; i++)
+        for (var i = 0; i < word.RuleValues.Count; i++)
         {
             if ((mask & (1UL << i)) != 0)
                 yield return 1UL << i;
