@@ -15,7 +15,7 @@ public static class TriesEdit
     public static IReadOnlyList<string> Lines(IEnumerable<Proposal> proposals, int indent)
     {
         var byKey = proposals.ToLookup(p => p.Key, p => p.Item);
-        return [.. _order.Where(k => byKey.Contains(k)).SelectMany(k => Wrapped($"{new string(' ', indent)}{k}: [", [.. byKey[k]], indent))];
+        return [.. _order.Where(k => byKey.Contains(k)).SelectMany(k => List(k, [.. byKey[k]], indent))];
     }
 
     /// <summary>A text with proposals written into it.</summary>
@@ -46,7 +46,7 @@ public static class TriesEdit
         foreach (var key in proposals.GroupBy(p => p.Key))
         {
             // A list that grows may take more lines, so the end is looked for each time.
-            var place = lines.FindIndex(expect, EndOfExample(lines, expect, indent) - expect, l => l.StartsWith($"{new string(' ', indent)}{key.Key}: [", StringComparison.Ordinal));
+            var place = lines.FindIndex(expect, EndOfExample(lines, expect, indent) - expect, l => l.StartsWith($"{new string(' ', indent)}{key.Key}:", StringComparison.Ordinal));
             if (place < 0)
                 fresh.AddRange(key);
             else
@@ -66,30 +66,23 @@ public static class TriesEdit
     // A list that is there keeps its lines; the new items go before its closing bracket.
     private static void Append(List<string> lines, int place, int indent, IReadOnlyList<string> items)
     {
+        if (lines[place].TrimEnd().EndsWith(':'))
+        {
+            do
+                place++;
+            while (place < lines.Count && lines[place].StartsWith(new string(' ', indent + 1), StringComparison.Ordinal));
+            lines.InsertRange(place, items.Select(i => $"{new string(' ', indent + 2)}- {i}"));
+            return;
+        }
         while (place < lines.Count - 1 && !lines[place].TrimEnd().EndsWith(']'))
             place++;
-        var more = Wrapped($"{lines[place].TrimEnd()[..^1]},", items, indent).ToList();
-        lines.RemoveAt(place);
-        lines.InsertRange(place, more);
+        lines[place] = $"{lines[place].TrimEnd()[..^1]}, {string.Join(", ", items)}]";
     }
 
-    private static IEnumerable<string> Wrapped(string start, IReadOnlyList<string> items, int indent)
+    // One line where it is short enough, else one item a line.
+    private static IEnumerable<string> List(string key, IReadOnlyList<string> items, int indent)
     {
-        var line = start;
-        for (var i = 0; i < items.Count; i++)
-        {
-            var item = items[i] + (i == items.Count - 1 ? "]" : ",");
-            var first = line.EndsWith('[');
-            if (!first && line.Length + item.Length + 1 > Widest)
-            {
-                yield return line;
-                line = new string(' ', indent + 2) + item;
-            }
-            else
-            {
-                line += (first ? "" : " ") + item;
-            }
-        }
-        yield return line;
+        var line = $"{new string(' ', indent)}{key}: [{string.Join(", ", items)}]";
+        return line.Length <= Widest ? [line] : [$"{new string(' ', indent)}{key}:", .. items.Select(i => $"{new string(' ', indent + 2)}- {i}")];
     }
 }

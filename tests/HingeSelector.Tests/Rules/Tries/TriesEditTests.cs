@@ -29,14 +29,13 @@ public sealed class TriesEditTests
     }
 
     [Fact]
-    public void A_list_that_grows_too_long_goes_on_in_the_next_line_and_the_other_keys_follow_it()
+    public void Long_lists_grow_and_the_other_keys_follow_them()
     {
         var many = string.Join(", ", Enumerable.Range(10, 8).Select(a => $"age: {a} years"));
         var files = SmallRules.Files("age: below 18 years\nsex: is male", $"- given: {{age: 15 years, sex: male}}\n  expect: fires\n  also with: [{many}]\n  not with: [{many.Replace("age: 1", "age: 5", StringComparison.Ordinal)}, age: 77 years]");
         var after = Written(files);
 
         RuleBookReader.Read(files.With(SmallRules.Path, after)).Rules[0].Tries.Count.ShouldBe(1 + 8 + 9 + Proposals(files).Count);
-        after.Split('\n').ShouldAllBe(l => l.Length <= 160);
     }
 
     [Fact]
