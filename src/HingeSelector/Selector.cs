@@ -26,8 +26,11 @@ public sealed class Selector
     }
 
     /// <summary>The answer for one athlete.</summary>
+    /// <exception cref="InvalidOperationException">The philosophy changes rules and the selector was made for the rules of another.</exception>
     public Recommendation Choose(Question question)
     {
+        if (!ReferenceEquals(_book.Under(question.Philosophy), _book))
+            throw new InvalidOperationException($"'{question.Philosophy.Id}' changes rules: make a selector for RuleBook.Under it.");
         var facts = GatherFacts(question.Athlete, question);
         var (cases, candidates, table) = SolveStandardPostures(facts, question);
         var session = _engine.Start(cases);

@@ -15,15 +15,14 @@ internal sealed class ChooseRun(ChooseRequest request, RuleBook book, Surroundin
         var input = new ChooseInput(request, book, around);
         if (input.Diagnostics.Count > 0)
             around.Error.Write(DiagnosticPrinter.Print(input.Diagnostics));
-        var engine = EngineOfRecord.For(book);
-        var selector = new Selector(book, engine);
+        var deciders = new Deciders(book);
         var outcomes = new List<Outcome>();
         var progress = new Progress(around, input.Athletes.Count);
-        using var writer = AnswerWriter.For(request, book, around, input, engine);
+        using var writer = AnswerWriter.For(request, book, around, input, deciders);
         foreach (var athlete in input.Athletes)
         {
             var question = input.About(athlete);
-            var answer = selector.Choose(question);
+            var answer = deciders.For(question.Philosophy).Selector.Choose(question);
             outcomes.Add(answer.Outcome);
             writer.Add(question, answer);
             progress.Step();

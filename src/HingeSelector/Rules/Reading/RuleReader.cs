@@ -103,7 +103,8 @@ public sealed class RuleReader
         return rule;
     }
 
-    private RuleExample? ReadExample(YamlNode node)
+    /// <summary>Reads one item of a <c>tries</c> list.</summary>
+    public RuleExample? ReadExample(YamlNode node)
     {
         var map = MapReader.Open(node, "an example", _bag);
         if (map is null)
