@@ -22,7 +22,7 @@ public sealed class Selector
     {
         _book = book;
         _engine = engine;
-        _loop = new LoopEvaluator(book);
+        _loop = engine as LoopEvaluator ?? new LoopEvaluator(book);
     }
 
     /// <summary>The answer for one athlete.</summary>
@@ -38,7 +38,7 @@ public sealed class Selector
         var chosen = SearchSetUps(facts, question, candidates, evaluation);
         AddChosenPostures(cases, chosen, table);
         session.Second();
-        return new Assembly(_book, question, facts, cases, candidates.Builder, table, chosen, evaluation, _loop, this).Recommend();
+        return new Assembly(_book, question, facts, cases, candidates.Builder, table, chosen, evaluation, ReferenceEquals(_engine, _loop) ? evaluation : null, _loop, this).Recommend();
     }
 
     /// <summary>Step 1: answers become facts; what has expired is unknown.</summary>

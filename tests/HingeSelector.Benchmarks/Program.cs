@@ -7,6 +7,7 @@ var runs = new Dictionary<string, Func<string[], int>>(StringComparer.Ordinal)
     ["decide"] = DecideRun.Run,
     ["demo"] = DemoRun.Run,
     ["first-choices"] = FirstChoicesRun.Run,
+    ["impact"] = ImpactRun.Run,
     ["population"] = PopulationRun.Run,
     ["rank"] = RankRun.Run,
     ["sealed"] = SealedRun.Run,

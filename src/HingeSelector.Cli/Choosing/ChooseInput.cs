@@ -24,8 +24,7 @@ internal sealed class ChooseInput
     public ChooseInput(ChooseRequest request, RuleBook book, Surroundings around)
     {
         (_book, _request) = (book, request);
-        _philosophy = book.Philosophies.GetValueOrDefault(request.Philosophy)
-            ?? throw new UsageException($"There is no philosophy '{request.Philosophy}'.", Slip.DidYouMeanOneOf(request.Philosophy, [.. book.Philosophies.Keys]));
+        _philosophy = Philosophies.Named(book, request.Philosophy);
         Why = request.Typed.Why is { } why ? VariantOf(why) : null;
         _room = request.Typed.Room is { } room ? RoomReader.Read(TextFiles.Read(room, around), _bag) : null;
         if (request.Typed.Standing is { } standing)

@@ -33,6 +33,12 @@ public sealed class YamlTrees
         return new YamlTrees(byKey);
     }
 
+    /// <summary>Takes trees that exist already.</summary>
+    public static YamlTrees Of(IReadOnlyDictionary<string, YamlNode?> roots) => new(roots);
+
+    /// <summary>The trees by key.</summary>
+    public IReadOnlyDictionary<string, YamlNode?> Roots => _roots;
+
     /// <summary>Whether there is such a file.</summary>
     public bool Has(string key) => _roots.ContainsKey(key);
 

@@ -23,7 +23,7 @@ internal sealed class Assembly
     private readonly Tracer _tracer;
     private readonly List<Firing> _fired;
 
-    public Assembly(RuleBook book, Question question, FactValue[] facts, CaseFacts cases, CandidateBuilder builder, CandidateTable table, IReadOnlyList<ChosenSetUp> chosen, Evaluation evaluation, LoopEvaluator loop, Selector selector)
+    public Assembly(RuleBook book, Question question, FactValue[] facts, CaseFacts cases, CandidateBuilder builder, CandidateTable table, IReadOnlyList<ChosenSetUp> chosen, Evaluation evaluation, Evaluation? explained, LoopEvaluator loop, Selector selector)
     {
         _book = book;
         _question = question;
@@ -36,13 +36,19 @@ internal sealed class Assembly
         _loop = loop;
         _selector = selector;
         // The loop evaluator's findings are three-valued throughout; the network only proves what rules need.
-        Explained = loop.First(cases);
-        loop.Second(cases, Explained);
+        Explained = explained ?? Explain(loop, cases);
         _tracer = new Tracer(book, cases, Explained.Findings);
         _fired = [.. evaluation.Fired.Order()];
     }
 
     private Evaluation Explained { get; }
+
+    private static Evaluation Explain(LoopEvaluator loop, CaseFacts cases)
+    {
+        var explained = loop.First(cases);
+        loop.Second(cases, explained);
+        return explained;
+    }
 
     public Recommendation Recommend()
     {

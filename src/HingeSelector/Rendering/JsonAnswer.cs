@@ -26,7 +26,7 @@ public sealed class JsonAnswer : IDisposable
     {
         _output = output;
         _book = book;
-        _json = new Utf8JsonWriter(output, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+        _json = new Utf8JsonWriter(output, JsonDocumentStyle.Options);
         _candidate = new JsonCandidate(_json, book);
         _json.WriteStartObject();
         _json.WriteNumber("schemaVersion", SchemaVersion);

@@ -26,13 +26,19 @@ public static class RuleBookReader
 
     /// <summary>Reads and compiles as far as possible, collecting faults.</summary>
     /// <returns>The book, or null when it cannot be used.</returns>
-    public static RuleBook? Read(RuleFiles files, DiagnosticBag bag)
+    public static RuleBook? Read(RuleFiles files, DiagnosticBag bag) => Read(files, YamlTrees.Read(files.Sources(), bag), bag);
+
+    /// <summary>Compiles trees that have been read already, such as those of two versions put together.</summary>
+    /// <param name="files">The files; only their names and their hash count.</param>
+    /// <param name="trees">The trees by the names of the files.</param>
+    /// <param name="bag">Collects faults.</param>
+    /// <returns>The book, or null when it cannot be used.</returns>
+    public static RuleBook? Read(RuleFiles files, YamlTrees trees, DiagnosticBag bag)
     {
         var variantIds = files.Texts.Keys.Where(k => k.StartsWith(VariantFolder, StringComparison.Ordinal)).Order(StringComparer.Ordinal)
             .Select(k => Path.GetFileNameWithoutExtension(k)).ToList();
         if (variantIds.Count is 0 or > MostVariants)
             bag.Add(Problems.MissingFile($"{files.Name}/{VariantFolder}", $"one to {MostVariants} variants are needed"));
-        var trees = YamlTrees.Read(files.Sources(), bag);
         YamlNode? Root(string path) => RootOf(files, trees, path, bag);
         var vocabulary = VocabularyReader.Read(Root("vocabulary.yaml"), variantIds, bag);
         var sources = SourcesReader.Read(Root("sources.yaml"), bag);
