@@ -35,6 +35,9 @@ public sealed record Picture
     /// <summary>The rules that it was made with, a philosophy laid over them.</summary>
     public required RuleBook Book { get; init; }
 
+    /// <summary>The weights by criterion.</summary>
+    public IReadOnlyList<int> Weights => Book.Philosophies[Philosophy].Weights;
+
     /// <summary>The picture of an answer.</summary>
     /// <param name="answer">The answer.</param>
     /// <param name="book">The rules that it was made with.</param>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using HingeSelector.Comparing;
 using HingeSelector.Rules;
 
@@ -65,12 +66,17 @@ public static class DifferenceText
     // Of the variant that leads after, else of the first whose points differ: the rest stands in the json format.
     private static IEnumerable<string> Points(AthleteChange change, RuleBook book)
     {
-        var pairs = Difference.Pairs(change.Before, change.After).Where(p => !p.Before.Points.SequenceEqual(p.After.Points)).ToList();
-        if (pairs.Count == 0 || pairs[0].Before.Points.Count != book.Criteria.Count || pairs[0].After.Points.Count != book.Criteria.Count)
+        var (before, after) = (change.Before, change.After);
+        var pairs = Difference.Pairs(before, after).Where(p => p.Before.Score != p.After.Score || !p.Before.Points.SequenceEqual(p.After.Points)).ToList();
+        if (pairs.Count == 0 || before.Weights.Count != book.Criteria.Count || after.Weights.Count != book.Criteria.Count)
             yield break;
-        var (before, after) = pairs.MinBy(p => change.After.Ranked.ToList().FindIndex(r => r.Id == p.After.Id));
-        var differing = book.Criteria.Where(c => before.Points[c.Index] != after.Points[c.Index]).Select(c => $"{c.Label.ToLowerInvariant()} {AthleteText.WithSign(before.Points[c.Index])} -> {AthleteText.WithSign(after.Points[c.Index])}");
-        yield return $"{after.Label}: {string.Join(", ", differing)}{More(pairs.Count - 1, "variant")}";
+        var (x, y) = pairs.MinBy(p => after.Ranked.ToList().FindIndex(r => r.Id == p.After.Id));
+        var sameWeights = before.Weights.SequenceEqual(after.Weights);
+        string Of(int points, int weight) => sameWeights ? AthleteText.WithSign(points) : string.Create(CultureInfo.InvariantCulture, $"{AthleteText.WithSign(points)} x {weight}");
+        var differing = book.Criteria
+            .Where(c => x.Points[c.Index] * before.Weights[c.Index] != y.Points[c.Index] * after.Weights[c.Index] || (sameWeights && x.Points[c.Index] != y.Points[c.Index]))
+            .Select(c => $"{c.Label.ToLowerInvariant()} {Of(x.Points[c.Index], before.Weights[c.Index])} -> {Of(y.Points[c.Index], after.Weights[c.Index])}");
+        yield return $"{y.Label}: {string.Join(", ", differing)}{More(pairs.Count - 1, "variant")}";
     }
 
     private static IEnumerable<string> SetUps(Picture before, Picture after)

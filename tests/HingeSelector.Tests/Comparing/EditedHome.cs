@@ -2,14 +2,17 @@ using HingeSelector.Tests.Support;
 
 namespace HingeSelector.Tests.Comparing;
 
-/// <summary>A copy of the shipped rules in a folder of its own, to be edited.</summary>
+/// <summary>Two copies of the shipped rules, <c>before</c> and <c>after</c>, in a folder of their own; the second is to be edited.</summary>
 internal sealed class EditedHome : IDisposable
 {
     public EditedHome()
     {
         Folder = Directory.CreateTempSubdirectory("hinge-").FullName;
         foreach (var (path, text) in RepositoryFiles.Rules.Texts)
+        {
+            Save(Path.Combine(Folder, "before", "rules", path), text);
             Write(path, text);
+        }
     }
 
     public string Folder { get; }
@@ -35,12 +38,17 @@ internal sealed class EditedHome : IDisposable
     /// <summary>Writes a file.</summary>
     public EditedHome Write(string path, string text)
     {
-        Directory.CreateDirectory(Path.GetDirectoryName(Full(path))!);
-        File.WriteAllText(Full(path), text);
+        Save(Full(path), text);
         return this;
     }
 
     public void Dispose() => Directory.Delete(Folder, true);
 
-    private string Full(string path) => Path.Combine(Folder, "rules", path);
+    private static void Save(string full, string text)
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(full)!);
+        File.WriteAllText(full, text);
+    }
+
+    private string Full(string path) => Path.Combine(Folder, "after", "rules", path);
 }

@@ -12,7 +12,10 @@ namespace HingeSelector.Tests.Comparing;
 public sealed class ImpactTests : IDisposable
 {
     private const string Emergency = "stops/emergency.yaml";
-    private const string ChestPain = "emergency-chest-pain-fainting-or-breathless";
+    private const string Saddle = "emergency-bladder-bowel-or-saddle";
+    private const string Thrower = "carry-over/thrower.yaml";
+    private const string TrunkBefore = "or back-court or position-player\n    then:\n      - points: +1 for carry-over";
+    private const string TrunkAfter = "or back-court or position-player\n    then:\n      - points: +3 for carry-over";
 
     private static readonly JsonSchema _schema = JsonSchema.FromText(File.ReadAllText(Path.Combine(RepositoryFiles.Root, "rules/schema/impact.schema.json")));
 
@@ -31,8 +34,8 @@ public sealed class ImpactTests : IDisposable
     [Fact]
     public void One_edited_line_is_named_with_those_whom_it_changes()
     {
-        _home.Edit("overload-match/strength.yaml", "points: +3 for overload-match", "points: +1 for overload-match");
-        Golden.ShouldMatch(Impact().Output.Replace(_home.Folder, "HOME", StringComparison.Ordinal), "impact/one-line.txt");
+        _home.Edit(Thrower, TrunkBefore, TrunkAfter);
+        Golden.ShouldMatch(Impact().Output, "impact/one-line.txt");
     }
 
     [Fact]
@@ -53,12 +56,13 @@ public sealed class ImpactTests : IDisposable
     [Fact]
     public void Each_of_several_edits_gets_its_own_athletes()
     {
-        _home.Edit("overload-match/strength.yaml", "points: +3 for overload-match", "points: +1 for overload-match")
+        _home.Edit(Thrower, TrunkBefore, TrunkAfter)
             .Edit("criteria.yaml", "criterion: skill, weight: 2", "criterion: skill, weight: 4")
             .Edit("model.yaml", "default: 18 deg", "default: 20 deg");
         var both = Json();
         var edits = both["edits"]!.AsArray();
         edits.Count.ShouldBe(3);
+        edits.ShouldContain(e => (string?)e!["element"] == "rule hips-for-those-who-throw-from-the-trunk" && (int)e["changes"]! > 0);
         foreach (var edit in edits)
             ((int)edit!["changes"]!).ShouldBe(Alone(edit, both), (string?)edit["element"]);
     }
@@ -70,24 +74,24 @@ public sealed class ImpactTests : IDisposable
         var json = Json();
         var edit = json["edits"]!.AsArray().Single()!;
         ((string?)edit["element"]).ShouldStartWith("parameter ");
-        ((string?)edit["lines"]![0]!["file"]).ShouldBe("HOME/rules/model.yaml".Replace("HOME", _home.Folder, StringComparison.Ordinal));
+        ((string?)edit["lines"]![0]!["file"]).ShouldBe("after/rules/model.yaml");
         ((int)edit["changes"]!).ShouldBe((int)json["changed"]!);
     }
 
     [Fact]
     public void A_stop_that_disappears_comes_first_and_fails()
     {
-        _home.Remove(Emergency, ChestPain);
+        _home.Remove(Emergency, Saddle);
         var run = Impact();
         run.Code.ShouldBe(ExitCode.StopGone);
-        Golden.ShouldMatch(run.Output.Replace(_home.Folder, "HOME", StringComparison.Ordinal), "impact/stop-gone.txt");
+        Golden.ShouldMatch(run.Output, "impact/stop-gone.txt");
     }
 
     [Fact]
     public void It_passes_when_acknowledged_and_still_comes_first()
     {
-        _home.Remove(Emergency, ChestPain);
-        var run = Impact("--acknowledge", ChestPain);
+        _home.Remove(Emergency, Saddle);
+        var run = Impact("--acknowledge", Saddle);
         run.Code.ShouldBe(ExitCode.Done, run.Output);
         run.Output.Split('\n')[1].ShouldBe(" Stops or holds disappear, acknowledged");
         Impact("--acknowledge", "another-rule").Code.ShouldBe(ExitCode.StopGone);
@@ -97,7 +101,7 @@ public sealed class ImpactTests : IDisposable
     public void A_stop_of_a_lower_level_counts_as_gone()
     {
         var block = RepositoryFiles.Rules.Texts[Emergency];
-        var at = block.IndexOf(ChestPain, StringComparison.Ordinal);
+        var at = block.IndexOf(Saddle, StringComparison.Ordinal);
         _home.Write(Emergency, block[..at] + ReplaceFirst(block[at..], "level: emergency", "level: refer"));
         var run = Impact();
         run.Code.ShouldBe(ExitCode.StopGone);
@@ -110,7 +114,7 @@ public sealed class ImpactTests : IDisposable
         _home.Edit("vocabulary.yaml", "group: must-answer, lifetime: 365 days, protocol: health-questionnaire", "lifetime: 365 days, protocol: health-questionnaire");
         var roster = Path.Combine(_home.Folder, "club.csv");
         File.WriteAllText(roster, File.ReadAllText(Path.Combine(RepositoryFiles.Root, CliRun.Roster)).Replace(",clear,", ",,", StringComparison.Ordinal));
-        var run = CliRun.Of("rules", "impact", "--from", "rules", "--to", _home.Folder, "--roster", roster, "--on", CliRun.Day);
+        var run = ImpactIn(_home.Folder, roster);
         run.Code.ShouldBe(ExitCode.StopGone, run.Error + run.Output);
         run.Output.Split('\n')[2].ShouldContain("health-questionnaire: no longer holds athletes who have not answered it");
     }
@@ -122,7 +126,7 @@ public sealed class ImpactTests : IDisposable
         var roster = Path.Combine(_home.Folder, "club.csv");
         var rows = File.ReadAllLines(Path.Combine(RepositoryFiles.Root, CliRun.Roster));
         File.WriteAllLines(roster, rows.Select((r, i) => i == 0 ? $"club-colour,{r}" : $"red,{r}"));
-        var run = CliRun.Of("rules", "impact", "--from", "rules", "--to", _home.Folder, "--roster", roster, "--on", CliRun.Day);
+        var run = ImpactIn(_home.Folder, roster);
         run.Code.ShouldBe(ExitCode.Done, run.Error);
         run.Output.ShouldStartWith("0 of 24 athletes change; 1 edit.\n");
     }
@@ -130,7 +134,7 @@ public sealed class ImpactTests : IDisposable
     [Fact]
     public void The_document_follows_its_schema()
     {
-        _home.Remove(Emergency, ChestPain).Edit("criteria.yaml", "criterion: skill, weight: 2", "criterion: skill, weight: 4");
+        _home.Remove(Emergency, Saddle).Edit("criteria.yaml", "criterion: skill, weight: 2", "criterion: skill, weight: 4");
         using var document = JsonDocument.Parse(Impact("--format", "json").Output);
         var result = _schema.Evaluate(document.RootElement, new EvaluationOptions { OutputFormat = OutputFormat.List });
         result.IsValid.ShouldBeTrue(string.Join('\n', (result.Details ?? []).Where(d => d.Errors is not null).SelectMany(d => d.Errors!.Select(e => $"{d.InstanceLocation}: {e.Value}")).Take(5)));
@@ -144,10 +148,10 @@ public sealed class ImpactTests : IDisposable
         Git("add", "rules");
         Git("-c", "user.name=t", "-c", "user.email=t@example.org", "commit", "--quiet", "-m", "x");
         _home.Edit("criteria.yaml", "criterion: skill, weight: 2", "criterion: skill, weight: 4");
-        var run = CliRun.Of("rules", "impact", "--home", _home.Folder, "--from", "HEAD", "--roster", Path.Combine(RepositoryFiles.Root, CliRun.Roster), "--on", CliRun.Day);
+        var run = CliRun.Of("rules", "impact", "--home", Path.Combine(_home.Folder, "after"), "--from", "HEAD", "--roster", Path.Combine(RepositoryFiles.Root, CliRun.Roster), "--on", CliRun.Day);
         run.Code.ShouldBe(ExitCode.Done, run.Error);
         run.Output.ShouldContain("criterion skill at rules/criteria.yaml:11: weight: 2 -> 4");
-        var wrong = CliRun.Of("rules", "impact", "--home", _home.Folder, "--from", "no-such-branch", "--roster", CliRun.Roster);
+        var wrong = CliRun.Of("rules", "impact", "--home", Path.Combine(_home.Folder, "after"), "--from", "no-such-branch", "--roster", CliRun.Roster);
         wrong.Code.ShouldBe(ExitCode.Usage);
         wrong.Error.ShouldStartWith("hinge-selector: 'no-such-branch' is neither a folder nor a git revision that holds 'rules'.\n");
     }
@@ -182,7 +186,7 @@ public sealed class ImpactTests : IDisposable
         _ = (string?)edit["element"] switch
         {
             "criterion skill" => home.Edit("criteria.yaml", "criterion: skill, weight: 2", "criterion: skill, weight: 4"),
-            "rule room-to-grow-for-who-needs-strength" => home.Edit("overload-match/strength.yaml", "points: +3 for overload-match", "points: +1 for overload-match"),
+            "rule hips-for-those-who-throw-from-the-trunk" => home.Edit(Thrower, TrunkBefore, TrunkAfter),
             _ => home.Edit("model.yaml", "default: 18 deg", "default: 20 deg"),
         };
         var alone = JsonNode.Parse(ImpactTo(home.Folder, "--format", "json").Output)!;
@@ -203,12 +207,15 @@ public sealed class ImpactTests : IDisposable
 
     private CliRun Impact(params string[] more) => ImpactTo(_home.Folder, more);
 
-    private static CliRun ImpactTo(string to, params string[] more)
-        => CliRun.Of(["rules", "impact", "--from", "rules", "--to", to, "--roster", CliRun.Roster, "--room", "content/demo/room.yaml", "--on", CliRun.Day, .. more]);
+    private static CliRun ImpactTo(string folder, params string[] more)
+        => ImpactIn(folder, Path.Combine(RepositoryFiles.Root, CliRun.Roster), ["--room", Path.Combine(RepositoryFiles.Root, "content/demo/room.yaml"), .. more]);
+
+    private static CliRun ImpactIn(string folder, string roster, params string[] more)
+        => CliRun.Of(["rules", "impact", "--home", "after", "--from", "before", "--to", "after", "--roster", roster, "--on", CliRun.Day, .. more], "", folder: folder);
 
     private void Git(params string[] args)
     {
-        using var process = Process.Start(new ProcessStartInfo("git", args) { WorkingDirectory = _home.Folder, RedirectStandardOutput = true, RedirectStandardError = true })!;
+        using var process = Process.Start(new ProcessStartInfo("git", args) { WorkingDirectory = Path.Combine(_home.Folder, "after"), RedirectStandardOutput = true, RedirectStandardError = true })!;
         process.WaitForExit();
         process.ExitCode.ShouldBe(0);
     }
