@@ -58,7 +58,9 @@ public sealed class PhilosophyCompareTests
     [Fact]
     public void A_missing_name_or_roster_is_told()
     {
-        CliRun.Of(["philosophy", "compare", "balanced", .. _club]).Code.ShouldBe(ExitCode.Usage);
+        var missing = CliRun.Of(["philosophy", "compare", "balanced", .. _club]);
+        missing.Code.ShouldBe(ExitCode.Usage);
+        missing.Error.ShouldBe("hinge-selector: 'hinge-selector philosophy compare' needs A and B; B is missing.\n  The philosophy to compare it with.\n");
         CliRun.Of("philosophy", "compare", "balanced", "strength-first").Error.ShouldStartWith("hinge-selector: 'philosophy compare' needs a roster.\n");
     }
 
