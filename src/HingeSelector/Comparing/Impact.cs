@@ -24,8 +24,9 @@ public sealed record Impact(IReadOnlyList<Edit> Edits, Comparison Comparison, IR
     {
         var edits = Comparing.Edits.Between(versions.From.Trees, versions.To.Trees);
         var from = sideOf(books.From, null);
-        var to = sideOf(books.To, edits.Any(e => e.Path == "vocabulary.yaml" || e.Path.StartsWith("variants/", StringComparison.Ordinal)) ? null : from.Squad);
-        var comparison = Comparison.Of(from, to);
+        var sameWords = !edits.Any(e => e.Path == "vocabulary.yaml" || e.Path.StartsWith("variants/", StringComparison.Ordinal));
+        var to = sideOf(books.To, sameWords ? from.Squad : null);
+        var comparison = Comparison.Of(from, to, sameWords && !edits.Any(e => e.Path is "model.yaml" or "assumptions.yaml"));
         var causes = new Causes(edits, versions, (from, to), (b, s) => sideOf(b, s), b => sideOf(b, null));
         var caused = new (AthleteChange Change, Cause? Cause)[comparison.Changes.Count];
         Parallel.For(0, caused.Length, i => caused[i] = (comparison.Changes[i], causes.Of(comparison.Changes[i])));

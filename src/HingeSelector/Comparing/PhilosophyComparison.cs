@@ -19,7 +19,7 @@ public sealed record PhilosophyComparison(RuleBook Book, Philosophy From, Philos
     /// <param name="to">The second philosophy with its side.</param>
     public static PhilosophyComparison Of(RuleBook book, (Philosophy Philosophy, Side Side) from, (Philosophy Philosophy, Side Side) to)
     {
-        var comparison = Comparison.Of(from.Side, to.Side);
+        var comparison = Comparison.Of(from.Side, to.Side, true);
         var groups = ChangeGroup.Of(comparison.Changes.Select(c => (c, (Cause?)null)));
         foreach (var example in groups.Take(MostConfirmed).SelectMany(g => g.Examples))
             Comparison.Confirm(from.Side, to.Side, example);

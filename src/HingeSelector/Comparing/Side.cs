@@ -33,7 +33,17 @@ public sealed class Side(RuleBook book, Squad squad, Func<RuleBook, IRuleEngine>
     public Picture Of(AthleteRecord athlete)
     {
         var question = Squad.About(athlete);
-        return Ask(question, _quick.GetOrAdd(KeyOf(question.Philosophy), _ => Make(question.Philosophy, b => new LoopEvaluator(b))));
+        return Ask(question, Quick(question));
+    }
+
+    /// <summary>The pictures of an athlete's answers on two sides by the loop evaluator, on common groundwork.</summary>
+    /// <remarks>Words, variants, model and assumptions of both sides must be the same; so must room and standing choice.</remarks>
+    internal static (Picture From, Picture To) OfBoth(Side from, Side to, AthleteRecord athlete)
+    {
+        var (before, after) = (from.Squad.About(athlete), to.Squad.About(athlete));
+        var (x, y) = (from.Quick(before), to.Quick(after));
+        var ground = x.Selector.Lay(before);
+        return (Picture.Of(x.Selector.Choose(before, ground), x.Book), Picture.Of(y.Selector.Choose(after, ground), y.Book));
     }
 
     /// <summary>The picture of an athlete's answer by the engine of record.</summary>
@@ -49,6 +59,9 @@ public sealed class Side(RuleBook book, Squad squad, Func<RuleBook, IRuleEngine>
     public RuleBook BookOf(AthleteRecord athlete) => Book.Under(Squad.About(athlete).Philosophy);
 
     private static Picture Ask(Question question, (RuleBook Book, Selector Selector) asked) => Picture.Of(asked.Selector.Choose(question), asked.Book);
+
+    private (RuleBook Book, Selector Selector) Quick(Question question)
+        => _quick.GetOrAdd(KeyOf(question.Philosophy), _ => Make(question.Philosophy, b => new LoopEvaluator(b)));
 
     private static string KeyOf(Philosophy philosophy) => philosophy.ChangesRules ? philosophy.Id : "";
 
