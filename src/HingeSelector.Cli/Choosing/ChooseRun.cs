@@ -12,10 +12,13 @@ internal sealed class ChooseRun(ChooseRequest request, RuleBook book, Surroundin
     /// <returns>The exit code.</returns>
     public int Run()
     {
+        var deciders = new Deciders(book);
+        // The engine is built on another thread while the files are read.
+        if (book.Philosophies.TryGetValue(request.Philosophy, out var philosophy))
+            deciders.For(philosophy);
         var input = new ChooseInput(request, book, around);
         if (input.Diagnostics.Count > 0)
             around.Error.Write(DiagnosticPrinter.Print(input.Diagnostics));
-        var deciders = new Deciders(book);
         var outcomes = new List<Outcome>();
         var progress = new Progress(around, input.Athletes.Count);
         using var writer = AnswerWriter.For(request, book, around, input, deciders);

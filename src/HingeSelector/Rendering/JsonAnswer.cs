@@ -97,7 +97,7 @@ public sealed class JsonAnswer : IDisposable
         _json.WritePropertyName("philosophy");
         JsonPhilosophy.Write(_json, answer.Stamp.Philosophy, answer.Stamp.Decision);
         _json.WriteString("outcome", OutcomeText.Word(answer.Outcome));
-        _json.WriteString("outcomeText", OutcomeText.Headline(answer.Outcome));
+        _json.WriteString("outcomeText", OutcomeText.Headline(answer));
     }
 
     private void WriteStops(Recommendation answer)
@@ -107,6 +107,8 @@ public sealed class JsonAnswer : IDisposable
         {
             _json.WriteStartObject();
             _json.WriteString("level", OutcomeText.Word(stop.Level));
+            if (OutcomeText.Word(stop.Answers) is { } who)
+                _json.WriteString("answers", who);
             _json.WriteString("see", stop.See);
             _json.WriteString("say", stop.Say);
             JsonTrace.Write(_json, "rule", stop.Trace);

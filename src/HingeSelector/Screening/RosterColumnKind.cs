@@ -21,6 +21,9 @@ internal enum RosterColumnKind
     /// <summary>Clearances.</summary>
     Clearance,
 
+    /// <summary>Several held heights.</summary>
+    HeldHeights,
+
     /// <summary>Date of the screen.</summary>
     ScreenDate,
 

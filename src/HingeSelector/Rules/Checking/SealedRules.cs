@@ -14,7 +14,7 @@ public sealed class SealedRules
 {
     private static readonly HashSet<string> _topics = new(StringComparer.Ordinal) { "stops", "exclusions", "cautions" };
     private static readonly HashSet<string> _groups = new(StringComparer.Ordinal) { "stop-questions", "pain", "must-answer", "must-answer-under-18" };
-    private static readonly HashSet<string> _words = new(StringComparer.Ordinal) { "age", "history", "clearance-state", "cleared-for", "clearance-load-cap" };
+    private static readonly HashSet<string> _words = new(StringComparer.Ordinal) { "age", "history", "not-cleared", "clearance-state", "clearance-load-cap" };
     private static readonly HashSet<string> _placing = new(StringComparer.Ordinal) { "bar-height", "grip-width", "stance" };
 
     private readonly Vocabulary _vocabulary;

@@ -39,6 +39,7 @@ public static class RuleBookReader
             .Select(k => Path.GetFileNameWithoutExtension(k)).ToList();
         if (variantIds.Count is 0 or > MostVariants)
             bag.Add(Problems.MissingFile($"{files.Name}/{VariantFolder}", $"one to {MostVariants} variants are needed"));
+        var hash = Task.Run(() => HashOf(files));
         YamlNode? Root(string path) => RootOf(files, trees, path, bag);
         var vocabulary = VocabularyReader.Read(Root("vocabulary.yaml"), variantIds, bag);
         var sources = SourcesReader.Read(Root("sources.yaml"), bag);
@@ -74,7 +75,7 @@ public static class RuleBookReader
             RulesOfFinding = FindingGraph.RulesOf(ordered, rules),
             Model = model,
             Assumptions = assumptions,
-            Hash = HashOf(files),
+            Hash = hash.GetAwaiter().GetResult(),
         };
         // What is laid over a faulty base would only repeat its faults.
         return bag.HasErrors ? book : book with { Overlays = ReadOverlays(book, roots, ruleReader, bag) };
@@ -179,11 +180,11 @@ public static class RuleBookReader
     private static string HashOf(RuleFiles files)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (var (path, text) in files.Texts.OrderBy(t => t.Key, StringComparer.Ordinal))
+        foreach (var path in files.Texts.Keys.Order(StringComparer.Ordinal))
         {
             hash.AppendData(Encoding.UTF8.GetBytes(path));
             hash.AppendData([0]);
-            hash.AppendData(Encoding.UTF8.GetBytes(text));
+            hash.AppendData(Encoding.UTF8.GetBytes(files.Texts[path]));
             hash.AppendData([0]);
         }
         return Convert.ToHexStringLower(hash.GetHashAndReset())[..16];
