@@ -102,10 +102,10 @@ public sealed class ImpactTests : IDisposable
     {
         var block = RepositoryFiles.Rules.Texts[Emergency];
         var at = block.IndexOf(Saddle, StringComparison.Ordinal);
-        _home.Write(Emergency, block[..at] + ReplaceFirst(block[at..], "level: emergency", "level: refer"));
+        _home.Write(Emergency, block[..at] + ReplaceFirst(block[at..], "level: emergency", "level: today"));
         var run = Impact();
         run.Code.ShouldBe(ExitCode.StopGone);
-        run.Output.ShouldContain("the stop is weaker: refer instead of emergency");
+        run.Output.ShouldContain("the stop is weaker: today instead of emergency");
     }
 
     [Fact]
