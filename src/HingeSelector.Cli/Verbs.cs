@@ -1,4 +1,5 @@
 using HingeSelector.Cli.Choosing;
+using HingeSelector.Cli.Comparing;
 using HingeSelector.Cli.Frame;
 using HingeSelector.Cli.Ruling;
 using HingeSelector.Cli.Screening;
@@ -12,7 +13,8 @@ public static class Verbs
     public static IReadOnlyDictionary<string, string> Groups { get; } = new Dictionary<string, string>(StringComparer.Ordinal)
     {
         ["screen"] = "Screens: what is measured and asked.",
-        ["rules"] = "Rules: check them and see what they cover.",
+        ["rules"] = "Rules: check them, see what they cover and whom a change concerns.",
+        ["philosophy"] = "Philosophies: what counts how much, and for whom it matters.",
     };
 
     /// <summary>The verbs in the order of the help.</summary>
@@ -27,5 +29,7 @@ public static class Verbs
         new RulesMutateVerb(),
         new RulesRecordVerb(),
         new RulesReplayVerb(),
+        new RulesImpactVerb(),
+        new PhilosophyCompareVerb(),
     ];
 }

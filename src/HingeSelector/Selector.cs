@@ -22,20 +22,36 @@ public sealed class Selector
     {
         _book = book;
         _engine = engine;
-        _loop = new LoopEvaluator(book);
+        _loop = engine as LoopEvaluator ?? new LoopEvaluator(book);
     }
 
     /// <summary>The answer for one athlete.</summary>
-    public Recommendation Choose(Question question)
+    /// <exception cref="InvalidOperationException">The philosophy changes rules and the selector was made for the rules of another.</exception>
+    public Recommendation Choose(Question question) => Choose(question, Lay(question));
+
+    /// <summary>What the answer for one athlete rests on before any rule is asked.</summary>
+    internal Groundwork Lay(Question question)
     {
         var facts = GatherFacts(question.Athlete, question);
-        var (cases, candidates, table) = SolveStandardPostures(facts, question);
+        var builder = new CandidateBuilder(_book, facts, question.Room);
+        var standard = builder.Standard();
+        return new Groundwork(facts, builder, standard, new CandidateTable(_book, builder, standard));
+    }
+
+    /// <summary>The answer for one athlete on groundwork that was laid by rules with the same words, variants, model and assumptions.</summary>
+    internal Recommendation Choose(Question question, Groundwork ground)
+    {
+        if (!ReferenceEquals(_book.Under(question.Philosophy), _book))
+            throw new InvalidOperationException($"'{question.Philosophy.Id}' changes rules: make a selector for RuleBook.Under it.");
+        var (facts, table) = (ground.Facts, ground.Table);
+        var candidates = new Candidates(ground.Builder, ground.Standard);
+        var cases = Cases(ground, question);
         var session = _engine.Start(cases);
         var evaluation = session.First();
         var chosen = SearchSetUps(facts, question, candidates, evaluation);
         AddChosenPostures(cases, chosen, table);
         session.Second();
-        return new Assembly(_book, question, facts, cases, candidates.Builder, table, chosen, evaluation, _loop, this).Recommend();
+        return new Assembly(_book, question, facts, cases, candidates.Builder, table, chosen, evaluation, ReferenceEquals(_engine, _loop) ? evaluation : null, _loop, sign => ScoresWithErrors(question, cases, chosen, ground, sign)).Recommend();
     }
 
     /// <summary>Step 1: answers become facts; what has expired is unknown.</summary>
@@ -53,10 +69,12 @@ public sealed class Selector
     {
         var builder = new CandidateBuilder(_book, facts, question.Room);
         var standard = builder.Standard();
-        var table = new CandidateTable(_book, builder, standard);
-        var standing = question.StandingInForce;
-        return (new CaseFacts(facts, [.. standard.Select(c => table.Start(c, facts, question.Room, standing))]), new Candidates(builder, standard), table);
+        var ground = new Groundwork(facts, builder, standard, new CandidateTable(_book, builder, standard));
+        return (Cases(ground, question), new Candidates(builder, standard), ground.Table);
     }
+
+    private static CaseFacts Cases(Groundwork ground, Question question)
+        => new(ground.Facts, [.. ground.Standard.Select(c => ground.Table.Start(c, ground.Facts, question.Room, question.StandingInForce))]);
 
     /// <summary>Step 4 (step 3, the rules that do not read the chosen set-up, is the engine's): one set-up search per variant inside the wishes.</summary>
     internal IReadOnlyList<ChosenSetUp> SearchSetUps(FactValue[] facts, Question question, Candidates candidates, Evaluation evaluation)
@@ -73,10 +91,10 @@ public sealed class Selector
     }
 
     /// <summary>Scores of all candidates, set-ups as chosen, when every measure and the model are off by one standard error in the same direction.</summary>
-    internal Scores ScoresWithErrors(Question question, CaseFacts cases, IReadOnlyList<ChosenSetUp> chosen, CandidateTable table, int sign)
+    internal Scores ScoresWithErrors(Question question, CaseFacts cases, IReadOnlyList<ChosenSetUp> chosen, Groundwork ground, int sign)
     {
-        var facts = GatherFacts(ErrorScenario.Shift(question.Athlete, _book.Vocabulary, sign), question);
-        var shifted = new CaseFacts(facts, [.. chosen.Select(c => table.Shifted(cases.Candidates[c.Candidate.Variant.Index], c.Candidate.Choice?.Margins, sign))]);
+        var facts = ground.Shifted(sign, () => GatherFacts(ErrorScenario.Shift(question.Athlete, _book.Vocabulary, sign), question));
+        var shifted = new CaseFacts(facts, [.. chosen.Select(c => ground.Table.Shifted(cases.Candidates[c.Candidate.Variant.Index], c.Candidate.Choice?.Margins, sign))]);
         var evaluation = _loop.First(shifted);
         _loop.Second(shifted, evaluation);
         return Scores.Of(_book, evaluation.Fired, question.Philosophy);

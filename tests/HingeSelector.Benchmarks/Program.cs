@@ -8,8 +8,10 @@ var runs = new Dictionary<string, Func<string[], int>>(StringComparer.Ordinal)
     ["demo"] = DemoRun.Run,
     ["first-choices"] = FirstChoicesRun.Run,
     ["mutate"] = MutateRun.Run,
+    ["impact"] = ImpactRun.Run,
     ["population"] = PopulationRun.Run,
     ["rank"] = RankRun.Run,
+    ["sealed"] = SealedRun.Run,
 };
 if (args.Length > 0 && runs.TryGetValue(args[0], out var run))
     return run(args[1..]);

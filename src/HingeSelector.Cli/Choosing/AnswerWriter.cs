@@ -1,7 +1,6 @@
 using HingeSelector.Cli.Frame;
 using HingeSelector.Recommending;
 using HingeSelector.Rules;
-using HingeSelector.Rules.Evaluating;
 
 namespace HingeSelector.Cli.Choosing;
 
@@ -12,11 +11,11 @@ internal abstract class AnswerWriter : IDisposable
     protected const int DefaultTop = 3;
 
     /// <summary>The writer of the format asked for.</summary>
-    public static AnswerWriter For(ChooseRequest request, RuleBook book, Surroundings around, ChooseInput input, IRuleEngine engine) => request.Format switch
+    public static AnswerWriter For(ChooseRequest request, RuleBook book, Surroundings around, ChooseInput input, Deciders deciders) => request.Format switch
     {
         ChooseRequest.Json => new JsonAnswerWriter(request, book, around),
         ChooseRequest.Csv => new CsvAnswerWriter(request, book, around),
-        _ => new TextAnswerWriter(request, book, around, input, engine),
+        _ => new TextAnswerWriter(request, book, around, input, deciders),
     };
 
     /// <summary>Writes one answer.</summary>

@@ -16,6 +16,7 @@ internal sealed class ChooseInput
     private readonly DiagnosticBag _bag = new();
     private readonly Room? _room;
     private readonly IReadOnlyDictionary<string, StandingChoice>? _standing;
+    private readonly PhilosophyDecisions _decisions = PhilosophyDecisions.None;
 
     /// <summary>Reads everything.</summary>
     /// <exception cref="UsageException">The philosophy, variant or athlete of the command line does not exist.</exception>
@@ -23,11 +24,15 @@ internal sealed class ChooseInput
     public ChooseInput(ChooseRequest request, RuleBook book, Surroundings around)
     {
         (_book, _request) = (book, request);
-        _philosophy = book.Philosophies.GetValueOrDefault(request.Philosophy)
-            ?? throw new UsageException($"There is no philosophy '{request.Philosophy}'.", Slip.DidYouMeanOneOf(request.Philosophy, [.. book.Philosophies.Keys]));
+        _philosophy = Philosophies.Named(book, request.Philosophy);
         Why = request.Typed.Why is { } why ? VariantOf(why) : null;
         _room = request.Typed.Room is { } room ? RoomReader.Read(TextFiles.Read(room, around), _bag) : null;
-        _standing = request.Typed.Standing is { } standing ? StandingReader.Read(TextFiles.Read(standing, around), [.. book.Variants.Select(v => v.Id)], request.On, _bag) : null;
+        if (request.Typed.Standing is { } standing)
+        {
+            var source = TextFiles.Read(standing, around);
+            _standing = StandingReader.Read(source, [.. book.Variants.Select(v => v.Id)], request.On, _bag);
+            _decisions = PhilosophyDecisionsReader.Read(source, [.. book.Philosophies.Keys], _bag);
+        }
         var filesAreBad = _bag.HasErrors;
         Athletes = request.Typed.Screen is { } screen ? ReadScreen(TextFiles.Read(screen, around)) : ReadRoster(TextFiles.Read(request.Typed.Roster!, around));
         if (filesAreBad || (_bag.HasErrors && (Athletes.Count == 0 || request.Typed.Screen is not null)))
@@ -48,7 +53,12 @@ internal sealed class ChooseInput
     public IReadOnlyList<Diagnostic> Diagnostics => _bag.Sorted;
 
     /// <summary>The question about one athlete.</summary>
-    public Question About(AthleteRecord athlete) => new(athlete, _room, _standing?.GetValueOrDefault(athlete.Id), _philosophy, _request.On);
+    public Question About(AthleteRecord athlete)
+    {
+        // What the command line asks for goes before what is of record.
+        var decision = _request.Typed.Philosophy is null ? _decisions.InForce(athlete, _request.On) : null;
+        return new Question(athlete, _room, _standing?.GetValueOrDefault(athlete.Id), decision is null ? _philosophy : _book.Philosophies[decision.Philosophy], _request.On, decision);
+    }
 
     private Variant VariantOf(string id)
         => _book.Variants.FirstOrDefault(v => v.Id == id) ?? throw new UsageException($"There is no variant '{id}'.", Slip.DidYouMeanOneOf(id, [.. _book.Variants.Select(v => v.Id)]));
@@ -60,10 +70,23 @@ internal sealed class ChooseInput
     {
         var result = RosterReader.Read(source, _book.Vocabulary, _request.On, _bag);
         BadRows = result.BadRows.Count;
-        var known = result.Good.Select(a => a.Id).Concat(result.BadRows.Select(r => r.Id)).ToHashSet(StringComparer.Ordinal);
+        var known = result.Good.Select(a => a.Id).Concat(result.BadRows.Select(r => r.Id).OfType<string>()).ToHashSet(StringComparer.Ordinal);
         foreach (var choice in (_standing?.Values ?? []).Where(c => result.HeaderRead && !known.Contains(c.Athlete)))
             _bag.Add(Problems.UnknownAthlete(choice.Span, choice.Athlete));
+        if (result.HeaderRead)
+            ReportDecidedForNobody(known, result.Good.Select(PhilosophyDecisions.GroupOf).OfType<string>().ToHashSet(StringComparer.Ordinal));
         return result.Good;
+    }
+
+    private void ReportDecidedForNobody(IReadOnlyCollection<string> athletes, IReadOnlyCollection<string> groups)
+    {
+        foreach (var decision in _decisions.All)
+        {
+            if (decision.Athlete is { } id && !athletes.Contains(id))
+                _bag.Add(Problems.DecidedForNobody(decision.Span, "athlete", id, athletes));
+            if (decision.TrainingGroup is { } group && !groups.Contains(group))
+                _bag.Add(Problems.DecidedForNobody(decision.Span, "training group", group, groups));
+        }
     }
 
     private void PickAthlete()

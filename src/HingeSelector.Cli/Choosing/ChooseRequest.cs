@@ -24,7 +24,6 @@ public sealed record ChooseRequest(ChooseOptions Typed, DateOnly On, string Phil
     public const string Markdown = "markdown";
 
     private const string StandardInput = "-";
-    private const string DefaultPhilosophy = "balanced";
     private const int MostCandidates = 99;
 
     /// <summary>The formats in the order of the help.</summary>
@@ -46,21 +45,12 @@ public sealed record ChooseRequest(ChooseOptions Typed, DateOnly On, string Phil
         var format = typed.Format ?? Table;
         if (!Formats.Contains(format))
             throw new UsageException($"'{format}' is not a format.", Slip.DidYouMeanOneOf(format, Formats));
-        var request = new ChooseRequest(typed, ReadDay(typed.On, clock), typed.Philosophy ?? DefaultPhilosophy, format, ReadTop(typed.Top));
+        var request = new ChooseRequest(typed, Day.Read(typed.On, clock), typed.Philosophy ?? Philosophies.Default, format, ReadTop(typed.Top));
         if (typed.ExitLevel && !request.IsSingle)
             throw new UsageException("'--exit-level' speaks about one athlete.", "Add '--athlete ID', or leave it out.");
         if (typed.Why is not null && (!request.IsSingle || format is Json or Csv))
             throw new UsageException(request.IsSingle ? $"'--why' is told as {Table} or {Markdown}." : "'--why' speaks about one athlete.", request.IsSingle ? "The json format holds the rule behind every line anyway." : "Add '--athlete ID'.");
         return request;
-    }
-
-    private static DateOnly ReadDay(string? text, TimeProvider clock)
-    {
-        if (text is null)
-            return DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
-        return DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
-            ? day
-            : throw new UsageException($"'{text}' is not a day.", "Write year-month-day, for example '--on 2026-11-24'.");
     }
 
     private static int? ReadTop(string? text)

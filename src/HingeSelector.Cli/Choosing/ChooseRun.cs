@@ -12,18 +12,20 @@ internal sealed class ChooseRun(ChooseRequest request, RuleBook book, Surroundin
     /// <returns>The exit code.</returns>
     public int Run()
     {
-        var engine = EngineOfRecord.For(book);
+        var deciders = new Deciders(book);
+        // The engine is built on another thread while the files are read.
+        if (book.Philosophies.TryGetValue(request.Philosophy, out var philosophy))
+            deciders.For(philosophy);
         var input = new ChooseInput(request, book, around);
         if (input.Diagnostics.Count > 0)
             around.Error.Write(DiagnosticPrinter.Print(input.Diagnostics));
-        var selector = new Selector(book, engine);
         var outcomes = new List<Outcome>();
         var progress = new Progress(around, input.Athletes.Count);
-        using var writer = AnswerWriter.For(request, book, around, input, engine);
+        using var writer = AnswerWriter.For(request, book, around, input, deciders);
         foreach (var athlete in input.Athletes)
         {
             var question = input.About(athlete);
-            var answer = selector.Choose(question);
+            var answer = deciders.For(question.Philosophy).Selector.Choose(question);
             outcomes.Add(answer.Outcome);
             writer.Add(question, answer);
             progress.Step();

@@ -26,9 +26,9 @@ public sealed class ChooseVerb : Verb
         _roster = Value("--roster", "FILE", "Athletes, one a row (CSV); - reads standard input.");
         _athlete = Value("--athlete", "ID", "One athlete of the roster, told in full.");
         _room = Value("--room", "FILE", "What the room has (YAML).");
-        _standing = Value("--standing", "FILE", "What athletes pull in the present block (YAML).");
+        _standing = Value("--standing", "FILE", "What athletes pull in the present block, and the philosophies of record (YAML).");
         _on = Value("--on", "DATE", "Day of the answer, such as 2026-11-24 (default: today).");
-        _philosophy = Value("--philosophy", "NAME", "How much each criterion counts (default: balanced).");
+        _philosophy = Value("--philosophy", "NAME", "What counts how much (default: the one of record in --standing, else balanced).");
         _format = Value("--format", "FORMAT", $"{string.Join(", ", ChooseRequest.Formats)} (default: table).");
         _top = Value("--top", "N", "How many candidates to tell in full (default: 3; json and csv: all).");
         _why = Value("--why", "VARIANT", "Every rule that holds for this variant, the facts it read, and the sum of points.");

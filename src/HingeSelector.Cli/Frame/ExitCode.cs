@@ -30,6 +30,9 @@ public static class ExitCode
     /// <summary>With --exit-level: call for help.</summary>
     public const int Emergency = 13;
 
+    /// <summary>A stop or a hold disappears that nobody has acknowledged.</summary>
+    public const int StopGone = 20;
+
     /// <summary>A fault of the program itself.</summary>
     public const int OurFault = 70;
 }

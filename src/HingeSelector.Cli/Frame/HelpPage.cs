@@ -23,6 +23,8 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
 
     private static readonly (string Code, string Meaning)[] _levelCodes = [("10-13", "with --exit-level: limited today (10), held (11), refer (12), emergency (13)")];
 
+    private static readonly (string Code, string Meaning)[] _goneCodes = [("20", "a stop or a hold disappears that nobody has acknowledged (--acknowledge)")];
+
     public override bool Terminating => true;
 
     public override bool ClearsParseErrors => true;
@@ -44,7 +46,7 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
         AddOptions(lines, "Options:", own is null ? [] : [.. command.Options]);
         AddOptions(lines, "Options of every command:", [.. command.Options.Where(_ => own is null), .. command.Parents.OfType<Command>().SelectMany(p => p.Options).Where(o => o.Recursive)]);
         lines.Add("Exit codes:");
-        foreach (var (code, meaning) in _codes.Concat(command.Options.Any(o => o.Name == "--exit-level") ? _levelCodes : []))
+        foreach (var (code, meaning) in _codes.Concat(command.Options.Any(o => o.Name == "--exit-level") ? _levelCodes : []).Concat(command.Options.Any(o => o.Name == "--acknowledge") ? _goneCodes : []))
             AddPair(lines, code, meaning, CodeColumn);
         return lines;
     }
@@ -52,7 +54,7 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
     private static string CallOf(Command command)
     {
         var path = string.Join(' ', command.Parents.OfType<Command>().Reverse().Select(c => c.Name).Append(command.Name));
-        return path + (command.Subcommands.Count > 0 ? " COMMAND [options]" : string.Concat(command.Arguments.Select(CallOf)) + " [options]");
+        return path + string.Concat(command.Arguments.Select(CallOf)) + (command.Subcommands.Count > 0 ? " COMMAND [options]" : " [options]");
     }
 
     private static string CallOf(Argument argument) => argument.Arity.MinimumNumberOfValues == 0 ? $" [{argument.Name}]" : $" {argument.Name}";

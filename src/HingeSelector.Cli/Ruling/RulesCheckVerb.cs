@@ -34,7 +34,7 @@ public sealed class RulesCheckVerb : Verb
         if (book is not null)
             ProtocolPagesCheck.Run(book.Vocabulary, Home.ProtocolPages(line, around), bag);
         // Examples of a rule book with faults would only repeat them.
-        var examples = book is not null && !bag.HasErrors ? new ExampleRunner(book).RunAll(bag).Count : 0;
+        var examples = book is not null && !bag.HasErrors ? new ExampleRunner(book).RunAll(bag).Count + OverlayExamples.RunAll(book, bag).Count : 0;
         var found = bag.Sorted;
         if (found.Count > 0)
             around.Output.WriteLine(DiagnosticPrinter.Print(found));

@@ -17,6 +17,7 @@ public sealed class CandidateBuilder
     private readonly BodyEstimate _body;
     private readonly RangeOfMotion _ranges;
     private readonly double? _disc;
+    private readonly Dictionary<(int Variant, bool Lowest, double? AtLeast, double? GripAtMost, string Stance), Candidate> _searched = [];
 
     /// <summary>Takes the athlete's facts and the room.</summary>
     public CandidateBuilder(RuleBook book, FactValue[] facts, Room? room)
@@ -46,22 +47,30 @@ public sealed class CandidateBuilder
     {
         if (candidate.Pull is null || candidate.Heights is null)
             return candidate;
+        var key = (candidate.Variant.Index, wishes.LowestThatFits, wishes.AtLeast, wishes.GripAtMost, wishes.Word("stance"));
+        if (!_searched.TryGetValue(key, out var found))
+            _searched[key] = found = Search(candidate, candidate.Pull, candidate.Heights, wishes);
+        return found;
+    }
+
+    private Candidate Search(Candidate candidate, PullGeometry standard, HandHeights heights, SetUpWishes wishes)
+    {
         var posture = candidate.Variant.Posture!;
         var held = HeldFor(candidate.Variant);
         // What the coach saw holds for its grip and stance, so both are taken over.
         var pull = held?.Stance is { } seen
-            ? candidate.Pull with { Stance = new StanceRule(StanceBasis.Metres, seen.Metres, candidate.Pull.Stance.TurnOut) }
+            ? standard with { Stance = new StanceRule(StanceBasis.Metres, seen.Metres, standard.Stance.TurnOut) }
             : WithStance(candidate, wishes);
-        var at = candidate.Standard ?? Rough(posture, candidate.Heights);
+        var at = candidate.Standard ?? Rough(posture, heights);
         var (grips, standardGrip) = PullOf.Grips(posture, (_body as KnownBody)?.Segments, pull, at, wishes.GripAtMost, _book.Assumptions, Parameters);
         if (held is not null && wishes.GripAtMost is null)
             (grips, standardGrip) = (Including(grips, held.Grip), held.Grip);
         var asked = wishes.LowestThatFits || wishes.AtLeast is not null || held is not null;
         var request = new SetUpRequest
         {
-            Heights = candidate.Heights.Lengths(),
+            Heights = heights.Lengths(),
             Grips = grips,
-            StandardHeight = Length.FromMetres(candidate.Heights.Standard),
+            StandardHeight = Length.FromMetres(heights.Standard),
             StandardGrip = standardGrip,
             Sole = Sole,
             Height = new HeightRequest(

@@ -16,7 +16,7 @@ public static class CriteriaReader
             var one = MapReader.Open(node, "a criterion", bag);
             if (one?.Required("criterion") is not { } id)
                 continue;
-            criteria.Add(new Criterion(id.Value, one.Required("label")?.Value ?? "", one.Required("asks")?.Value ?? "", criteria.Count));
+            criteria.Add(new Criterion(id.Value, one.Required("label")?.Value ?? "", one.Required("asks")?.Value ?? "", Parse.Weight(one.Required("weight"), bag) ?? 0, criteria.Count));
             one.Finish();
         }
         map?.Finish();

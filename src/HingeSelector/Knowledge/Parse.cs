@@ -49,6 +49,18 @@ internal static class Parse
         return null;
     }
 
+    /// <summary>A weight of a criterion.</summary>
+    public static int? Weight(YamlScalar? text, DiagnosticBag bag)
+    {
+        const int most = 10;
+        if (text is null)
+            return null;
+        if (int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var weight) && weight <= most)
+            return weight;
+        bag.Add(Problems.BadQuantity(text.Span, "weight", $"'{text.Value}' is not a whole number from 0 to {most}"));
+        return null;
+    }
+
     public static DateOnly? Date(YamlScalar? text, DiagnosticBag bag)
     {
         if (text is null)

@@ -4,10 +4,13 @@ using HingeSelector.Reading;
 
 namespace HingeSelector.Knowledge;
 
-/// <summary>Reads a file of rules/philosophies/.</summary>
+/// <summary>Reads the head and the weights of a file of rules/philosophies/; its rules are read beside the rules of the base.</summary>
 public static class PhilosophyReader
 {
-    /// <summary>Reads one philosophy; a criterion that it leaves out weighs nothing and is reported.</summary>
+    /// <summary>The keys that speak of rules.</summary>
+    public static IReadOnlyList<string> RuleKeys { get; } = ["change", "off", "add"];
+
+    /// <summary>Reads one philosophy; what it leaves out is as in the base.</summary>
     public static Philosophy? Read(YamlNode? root, IReadOnlyList<Criterion> criteria, DiagnosticBag bag)
     {
         var map = MapReader.Open(root, "a philosophy", bag);
@@ -16,28 +19,32 @@ public static class PhilosophyReader
         var id = map.Required("philosophy");
         var label = map.Required("label");
         var summary = map.Required("summary");
-        var weights = new int[criteria.Count];
-        if (MapReader.Open(map.Node("weights"), "the weights", bag) is { } lines)
-        {
-            foreach (var criterion in criteria)
-                weights[criterion.Index] = Weight(lines.Required(criterion.Id), bag);
-            lines.Finish();
-        }
-        else
-        {
-            bag.Add(Problems.MissingKey(map.Span, "weights", "a philosophy"));
-        }
+        var changes = ReadWeights(map.Node("weights"), criteria, bag);
+        var changesRules = false;
+        foreach (var key in RuleKeys)
+            changesRules |= map.List(key).Count > 0;
         map.Finish();
-        return id is null || label is null || summary is null ? null : new Philosophy(id.Value, label.Value, summary.Value, weights, id.Span);
+        if (id is null || label is null || summary is null)
+            return null;
+        var weights = criteria.Select(c => changes.FirstOrDefault(w => w.Criterion == c.Index)?.After ?? c.Weight).ToList();
+        return new Philosophy(id.Value, label.Value, summary.Value, weights, changes, changesRules, id.Span);
     }
 
-    private static int Weight(YamlScalar? text, DiagnosticBag bag)
+    private static List<WeightChange> ReadWeights(YamlNode? node, IReadOnlyList<Criterion> criteria, DiagnosticBag bag)
     {
-        if (text is null)
-            return 0;
-        if (int.TryParse(text.Value, NumberStyles.None, CultureInfo.InvariantCulture, out var weight) && weight <= 10)
-            return weight;
-        bag.Add(Problems.BadQuantity(text.Span, "weight", $"'{text.Value}' is not a whole number from 0 to 10"));
-        return 0;
+        var changes = new List<WeightChange>();
+        var lines = MapReader.Open(node, "the weights", bag);
+        if (lines is null)
+            return changes;
+        foreach (var criterion in criteria)
+        {
+            if (lines.Scalar(criterion.Id) is not { } text || Parse.Weight(text, bag) is not { } weight)
+                continue;
+            if (weight == criterion.Weight)
+                bag.Add(Problems.NoDifference(text.Span, $"The weight of '{criterion.Id}'", weight.ToString(CultureInfo.InvariantCulture)));
+            changes.Add(new WeightChange(criterion.Index, criterion.Weight, weight, text.Span));
+        }
+        lines.Finish();
+        return changes;
     }
 }

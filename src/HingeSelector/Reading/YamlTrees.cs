@@ -22,6 +22,18 @@ public sealed class YamlTrees
         return trees;
     }
 
+    /// <summary>Takes trees that exist already.</summary>
+    public static YamlTrees Of(IReadOnlyDictionary<string, YamlNode?> roots)
+    {
+        var trees = new YamlTrees();
+        foreach (var (key, root) in roots)
+            trees._roots[key] = root;
+        return trees;
+    }
+
+    /// <summary>The trees by key.</summary>
+    public IReadOnlyDictionary<string, YamlNode?> Roots => _roots;
+
     /// <summary>Whether there is such a file.</summary>
     public bool Has(string key) => _roots.ContainsKey(key);
 

@@ -19,11 +19,11 @@ internal sealed class Assembly
     private readonly IReadOnlyList<ChosenSetUp> _chosen;
     private readonly Evaluation _evaluation;
     private readonly LoopEvaluator _loop;
-    private readonly Selector _selector;
+    private readonly Func<int, Scores> _scoresWithErrors;
     private readonly Tracer _tracer;
     private readonly List<Firing> _fired;
 
-    public Assembly(RuleBook book, Question question, FactValue[] facts, CaseFacts cases, CandidateBuilder builder, CandidateTable table, IReadOnlyList<ChosenSetUp> chosen, Evaluation evaluation, LoopEvaluator loop, Selector selector)
+    public Assembly(RuleBook book, Question question, FactValue[] facts, CaseFacts cases, CandidateBuilder builder, CandidateTable table, IReadOnlyList<ChosenSetUp> chosen, Evaluation evaluation, Evaluation? explained, LoopEvaluator loop, Func<int, Scores> scoresWithErrors)
     {
         _book = book;
         _question = question;
@@ -34,16 +34,22 @@ internal sealed class Assembly
         _chosen = chosen;
         _evaluation = evaluation;
         _loop = loop;
-        _selector = selector;
+        _scoresWithErrors = scoresWithErrors;
         // The loop evaluator's findings are three-valued throughout; the network only proves what rules need.
-        Explained = loop.First(cases);
-        loop.Second(cases, Explained);
+        Explained = explained ?? Explain(loop, cases);
         _tracer = new Tracer(book, cases, Explained.Findings);
         _fired = [.. evaluation.Fired];
         _fired.Sort();
     }
 
     private Evaluation Explained { get; }
+
+    private static Evaluation Explain(LoopEvaluator loop, CaseFacts cases)
+    {
+        var explained = loop.First(cases);
+        loop.Second(cases, explained);
+        return explained;
+    }
 
     public Recommendation Recommend()
     {
@@ -54,7 +60,7 @@ internal sealed class Assembly
             stops = [.. stops.Where(s => s.Level == StopLevel.Emergency)];
         var mayPull = outcome is Outcome.Ranked or Outcome.LimitedToday;
         var excluded = mayPull ? Exclusions(stops) : [];
-        var ranking = mayPull ? new Ranking(_book, _question, _fired, _chosen, _tracer, new Alternatives(_book, _question.Philosophy, _builder, _table, _cases, Explained, _loop), sign => _selector.ScoresWithErrors(_question, _cases, _chosen, _table, sign), _table.WithLoads, IsNew, [.. excluded.Select(e => e.Variant.Index)]) : null;
+        var ranking = mayPull ? new Ranking(_book, _question, _fired, _chosen, _tracer, new Alternatives(_book, _question.Philosophy, _builder, _table, _cases, Explained, _loop), _scoresWithErrors, _table.WithLoads, IsNew, [.. excluded.Select(e => e.Variant.Index)]) : null;
         var silent = outcome == Outcome.Emergency;
         return new Recommendation(() => silent ? [] : [.. Explained.Open.Order().Select(Opened)])
         {

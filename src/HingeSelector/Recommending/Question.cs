@@ -9,7 +9,8 @@ namespace HingeSelector.Recommending;
 /// <param name="Standing">The standing choice; null when none is given.</param>
 /// <param name="Philosophy">Weights.</param>
 /// <param name="On">Day of the answer.</param>
-public sealed record Question(AthleteRecord Athlete, Room? Room, StandingChoice? Standing, Philosophy Philosophy, DateOnly On)
+/// <param name="Decision">The decision that made the philosophy that of record; null when it was asked for or is the default.</param>
+public sealed record Question(AthleteRecord Athlete, Room? Room, StandingChoice? Standing, Philosophy Philosophy, DateOnly On, PhilosophyDecision? Decision = null)
 {
     /// <summary>The standing choice when it has begun and its block has not ended.</summary>
     public StandingChoice? StandingInForce => Standing is { } s && s.Since <= On && s.BlockEnds is not { } end ? s : Standing is { } t && t.Since <= On && t.BlockEnds >= On ? t : null;

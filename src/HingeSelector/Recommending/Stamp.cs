@@ -6,4 +6,5 @@ namespace HingeSelector.Recommending;
 /// <param name="Philosophy">Id of the philosophy.</param>
 /// <param name="On">Day of the answer.</param>
 /// <param name="Input">Hash of the athlete's answers, room and standing choice.</param>
-public sealed record Stamp(string Tool, string Rules, string Philosophy, DateOnly On, string Input);
+/// <param name="Decision">Who decided the philosophy, since when and for whom; null when it was asked for or is the default.</param>
+public sealed record Stamp(string Tool, string Rules, string Philosophy, DateOnly On, string Input, Screening.PhilosophyDecision? Decision = null);

@@ -16,7 +16,7 @@ public static class Stamps
     public static string Tool { get; } = typeof(Stamps).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
 
     /// <summary>The stamp.</summary>
-    public static Stamp Of(RuleBook book, Question question) => new(Tool, book.Hash, question.Philosophy.Id, question.On, InputHash(question));
+    public static Stamp Of(RuleBook book, Question question) => new(Tool, book.Hash, question.Philosophy.Id, question.On, InputHash(question), question.Decision);
 
     private static string InputHash(Question question)
     {

@@ -40,6 +40,8 @@ public sealed class AthleteText(RuleBook book)
         // What concerns the athlete and not one pull stands where it is read.
         foreach (var text in pressing)
             yield return Line.Text("Beware", text);
+        if (answer.Stamp.Decision is { } decision)
+            yield return Line.Text("By", PhilosophyText.InForce(answer.Stamp.Philosophy, decision));
         foreach (var remark in answer.Remarks)
             yield return Line.Text("Note", remark);
         var common = CommonCautions(answer);

@@ -11,8 +11,8 @@ namespace HingeSelector.Rendering;
 /// <summary>Everything that led to the score of one variant for one athlete: decided anew by the same engine on the same facts.</summary>
 public sealed class Derivation
 {
-    private Derivation(Variant variant, IReadOnlyList<DerivedRule> rules, IReadOnlyList<OpenRule> open, IReadOnlyList<CriterionSum> sums)
-        => (Variant, Rules, Open, Sums) = (variant, rules, open, sums);
+    private Derivation(Variant variant, IReadOnlyList<DerivedRule> rules, IReadOnlyList<OpenRule> open, IReadOnlyList<CriterionSum> sums, IReadOnlyList<(Rule Rule, RuleChange Change)> switchedOff)
+        => (Variant, Rules, Open, Sums, SwitchedOff) = (variant, rules, open, sums, switchedOff);
 
     /// <summary>The variant.</summary>
     public Variant Variant { get; }
@@ -25,6 +25,9 @@ public sealed class Derivation
 
     /// <summary>Points by criterion.</summary>
     public IReadOnlyList<CriterionSum> Sums { get; }
+
+    /// <summary>Rules of the base that would hold, had the philosophy not switched them off.</summary>
+    public IReadOnlyList<(Rule Rule, RuleChange Change)> SwitchedOff { get; }
 
     /// <summary>The score: what the sums add up to.</summary>
     public int Total => Sums.Sum(s => s.Weighted);
@@ -53,7 +56,15 @@ public sealed class Derivation
             variant,
             [.. fired.Select(f => new DerivedRule(book.Rules[f.Rule], Conditions(book, book.Rules[f.Rule], cases.View(RuleSubject(book, f, variant), explained.Findings))))],
             [.. explained.Open.Where(f => f.Candidate < 0 || f.Candidate == variant.Index).Order().Select(f => new OpenRule(tracer.Trace(f), tracer.Missing(f), f.Candidate < 0 ? null : variant.Id))],
-            Sum(book, fired, question.Philosophy));
+            Sum(book, fired, question.Philosophy),
+            WouldHold(book, variant, cases, explained.Findings));
+    }
+
+    private static List<(Rule, RuleChange)> WouldHold(RuleBook book, Variant variant, CaseFacts cases, Truth[] findings)
+    {
+        bool Holds(Rule rule) => (!rule.PerCandidate || (rule.Variants & (1UL << variant.Index)) != 0)
+            && LoopEvaluator.Holds(rule, cases.View(rule.PerCandidate ? variant.Index : Firing.OfAthlete, findings)) == Truth.True;
+        return [.. (book.InForce?.SwitchedOff ?? []).Where(Holds).Select(r => (r, book.InForce!.Changes.First(c => c.Rule == r.Id)))];
     }
 
     private static int RuleSubject(RuleBook book, Firing firing, Variant variant) => book.Rules[firing.Rule].PerCandidate ? variant.Index : firing.Candidate;

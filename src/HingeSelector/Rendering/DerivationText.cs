@@ -32,6 +32,8 @@ public sealed class DerivationText(RuleBook book)
             yield return line;
         foreach (var line in Rules(derivation, mayPull))
             yield return line;
+        foreach (var line in mayPull ? SwitchedOff(derivation) : [])
+            yield return line;
         if (derivation.Open.Count > 0)
             yield return Line.Heading("Rules that wait for facts");
         foreach (var open in derivation.Open)
@@ -64,7 +66,7 @@ public sealed class DerivationText(RuleBook book)
         var raw = sum.Amounts.Sum();
         var kept = raw == sum.Clamped ? "" : $", kept at {AthleteText.WithSign(sum.Clamped)}";
         var added = sum.Amounts.Count == 0 ? "0" : string.Join(" ", sum.Amounts.Select(AthleteText.WithSign)) + (sum.Amounts.Count > 1 ? $" = {AthleteText.WithSign(raw)}" : "");
-        return $"{sum.Criterion.Label}: {added}{kept}; times weight {sum.Weight} = {AthleteText.WithSign(sum.Weighted)}";
+        return $"{sum.Criterion.Label}: {added}{kept}; times weight {sum.Weight} = {AthleteText.WithSign(sum.Weighted)}{PhilosophyText.Weight(sum.Criterion, sum.Weight)}";
     }
 
     private IEnumerable<Line> Rules(Derivation derivation, bool mayPull)
@@ -81,6 +83,17 @@ public sealed class DerivationText(RuleBook book)
             yield return line;
     }
 
+    private IEnumerable<Line> SwitchedOff(Derivation derivation)
+    {
+        foreach (var (rule, change) in derivation.SwitchedOff)
+        {
+            yield return Line.Heading($"Switched off: {TraceText.Rule(rule)} {TraceText.Trust(rule)}");
+            foreach (var conclusion in rule.Conclusions)
+                yield return Line.Text("Would", ConclusionText.Of(book, conclusion));
+            yield return Line.Text("Changed", PhilosophyText.Changed(change));
+        }
+    }
+
     private IEnumerable<Line> Part(string title, List<DerivedRule> rules)
     {
         foreach (var rule in rules)
@@ -91,6 +104,8 @@ public sealed class DerivationText(RuleBook book)
             foreach (var conclusion in rule.Rule.Conclusions)
                 yield return Line.Text("Then", ConclusionText.Of(book, conclusion));
             yield return Line.Text("Because", rule.Rule.Because);
+            if (rule.Rule.Change is { } change)
+                yield return Line.Text("Changed", PhilosophyText.Changed(change));
         }
     }
 }

@@ -15,18 +15,19 @@ public sealed class JsonAnswer : IDisposable
     private readonly RuleBook _book;
     private readonly JsonCandidate _candidate;
     private readonly Stream _output;
+    private readonly SortedSet<string> _philosophies = new(StringComparer.Ordinal);
 
     /// <summary>Begins a document.</summary>
     /// <param name="output">Where the bytes go; it stays open.</param>
     /// <param name="book">The rules.</param>
-    /// <param name="philosophy">Id of the philosophy.</param>
+    /// <param name="philosophy">Id of the philosophy of all for whom no other is of record.</param>
     /// <param name="on">Day of the answers.</param>
     public JsonAnswer(Stream output, RuleBook book, string philosophy, DateOnly on)
     {
         _output = output;
         _book = book;
-        _json = new Utf8JsonWriter(output, new JsonWriterOptions { Indented = true, NewLine = "\n", Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
-        _candidate = new JsonCandidate(_json, book, book.Philosophies[philosophy]);
+        _json = new Utf8JsonWriter(output, JsonDocumentStyle.Options);
+        _candidate = new JsonCandidate(_json, book);
         _json.WriteStartObject();
         _json.WriteNumber("schemaVersion", SchemaVersion);
         _json.WriteStartObject("stamp");
@@ -44,6 +45,7 @@ public sealed class JsonAnswer : IDisposable
     public void Add(Recommendation answer, int top)
     {
         _json.WriteStartObject();
+        _philosophies.Add(answer.Stamp.Philosophy);
         WriteWho(answer);
         WriteStops(answer);
         WriteQuestions(answer);
@@ -70,6 +72,10 @@ public sealed class JsonAnswer : IDisposable
     public void Finish()
     {
         _json.WriteEndArray();
+        _json.WriteStartArray("philosophies");
+        foreach (var philosophy in _philosophies)
+            JsonPhilosophy.Write(_json, _book, philosophy);
+        _json.WriteEndArray();
         _json.WriteEndObject();
         _json.Flush();
         _output.Write("\n"u8);
@@ -88,6 +94,8 @@ public sealed class JsonAnswer : IDisposable
         else
             _json.WriteNull("screenDate");
         _json.WriteString("inputHash", answer.Stamp.Input);
+        _json.WritePropertyName("philosophy");
+        JsonPhilosophy.Write(_json, answer.Stamp.Philosophy, answer.Stamp.Decision);
         _json.WriteString("outcome", OutcomeText.Word(answer.Outcome));
         _json.WriteString("outcomeText", OutcomeText.Headline(answer));
     }

@@ -1,12 +1,11 @@
 using System.Text.Json;
-using HingeSelector.Knowledge;
 using HingeSelector.Recommending;
 using HingeSelector.Rules;
 
 namespace HingeSelector.Rendering;
 
 /// <summary>Writes one candidate: place, points, set-up, reasons, cues.</summary>
-internal sealed class JsonCandidate(Utf8JsonWriter json, RuleBook book, Philosophy philosophy)
+internal sealed class JsonCandidate(Utf8JsonWriter json, RuleBook book)
 {
     private readonly JsonSetUp _setUp = new(json, book);
 
@@ -19,7 +18,7 @@ internal sealed class JsonCandidate(Utf8JsonWriter json, RuleBook book, Philosop
         json.WriteString("label", ranked.Candidate.Variant.Label);
         json.WriteBoolean("isBlockVariant", ranked.IsStanding);
         json.WriteNumber("score", ranked.Score);
-        WritePoints(ranked);
+        WritePoints(ranked, book.Philosophies[answer.Stamp.Philosophy].Weights);
         _setUp.Write(answer, ranked);
         WriteChanges(ranked);
         WriteReasons(ranked);
@@ -34,17 +33,18 @@ internal sealed class JsonCandidate(Utf8JsonWriter json, RuleBook book, Philosop
         json.WriteEndObject();
     }
 
-    private void WritePoints(RankedCandidate ranked)
+    private void WritePoints(RankedCandidate ranked, IReadOnlyList<int> weights)
     {
         json.WriteStartArray("points");
         foreach (var criterion in book.Criteria)
         {
-            var (points, weight) = (ranked.Points[criterion.Index], philosophy.Weights[criterion.Index]);
+            var (points, weight) = (ranked.Points[criterion.Index], weights[criterion.Index]);
             json.WriteStartObject();
             json.WriteString("criterion", criterion.Id);
             json.WriteString("label", criterion.Label);
             json.WriteNumber("points", points);
             json.WriteNumber("weight", weight);
+            json.WriteNumber("baseWeight", criterion.Weight);
             json.WriteNumber("weighted", points * weight);
             json.WriteEndObject();
         }

@@ -48,6 +48,11 @@ internal static class JsonTrace
             json.WriteEndObject();
         }
         json.WriteEndArray();
+        if (rule.Change is { } change)
+        {
+            json.WritePropertyName("philosophyChange");
+            JsonPhilosophy.Write(json, change);
+        }
         json.WriteEndObject();
     }
 }

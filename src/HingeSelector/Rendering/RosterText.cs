@@ -16,6 +16,8 @@ public sealed class RosterText(RuleBook book)
     public IEnumerable<Line> Of(Recommendation answer)
     {
         yield return AthleteText.Title(answer);
+        if (answer.Stamp.Decision is { } decision)
+            yield return Line.Text("By", PhilosophyText.InForce(answer.Stamp.Philosophy, decision));
         foreach (var stop in answer.Stops)
             yield return Line.Text("Stop", $"{stop.Say} See: {stop.See}");
         if (answer.Outcome == Outcome.Emergency)
@@ -39,12 +41,15 @@ public sealed class RosterText(RuleBook book)
     /// <summary>The closing lines.</summary>
     /// <param name="answers">Ids and outcomes of all athletes that were answered.</param>
     /// <param name="notRead">Rows that could not be read.</param>
-    /// <param name="stamp">The stamp of any of the answers; null without one.</param>
-    public static IEnumerable<Line> Closing(IReadOnlyList<(string Id, Outcome Outcome)> answers, int notRead, Stamp? stamp)
+    /// <param name="stamp">The stamp of an answer; null without one.</param>
+    /// <param name="decided">How many athletes go by a philosophy of record, by its id.</param>
+    public static IEnumerable<Line> Closing(IReadOnlyList<(string Id, Outcome Outcome)> answers, int notRead, Stamp? stamp, IReadOnlyDictionary<string, int> decided)
     {
         yield return Line.Title(OutcomeText.Counts(answers));
         if (notRead > 0)
             yield return Line.Title($"{notRead} {(notRead == 1 ? "row" : "rows")} could not be read.");
+        if (decided.Count > 0)
+            yield return Line.Faint($"Philosophy of record: {string.Join(", ", decided.OrderBy(d => d.Key, StringComparer.Ordinal).Select(d => $"{d.Key} for {d.Value}"))}.");
         if (stamp is not null)
             yield return Line.Faint(StampText.OfAll(stamp));
     }

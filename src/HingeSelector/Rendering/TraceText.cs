@@ -13,7 +13,7 @@ public static class TraceText
 
     /// <summary>Grade, flag and sources, in brackets.</summary>
     public static string Trust(Rule rule)
-        => $"[{GradeText.Word(rule.Grade)}{(rule.Disputed ? ", disputed" : "")}]{(rule.Sources.Count > 0 ? $" ({string.Join(", ", rule.Sources)})" : "")}";
+        => $"[{GradeText.Word(rule.Grade)}{(rule.Disputed ? ", disputed" : "")}{(rule.Change is { } change ? $", {PhilosophyText.Word(change.Kind)} by {change.Philosophy}" : "")}]{(rule.Sources.Count > 0 ? $" ({string.Join(", ", rule.Sources)})" : "")}";
 
     /// <summary>The facts that a rule read, at most so many.</summary>
     public static string Facts(RuleTrace trace, int most = int.MaxValue)

@@ -53,6 +53,9 @@ public sealed record Rule
     /// <summary>Examples.</summary>
     public required IReadOnlyList<RuleExample> Tries { get; init; }
 
+    /// <summary>What the philosophy in force has changed about it; null for a rule of the base.</summary>
+    public RuleChange? Change { get; init; }
+
     /// <summary>Whether it concludes a finding, so that others wait for it.</summary>
     public bool Finds => Conclusions.Any(c => c is FindingConclusion);
 }

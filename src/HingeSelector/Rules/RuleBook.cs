@@ -41,4 +41,22 @@ public sealed record RuleBook
 
     /// <summary>Hash over all texts of the folder.</summary>
     public required string Hash { get; init; }
+
+    /// <summary>The philosophies that change rules, by id.</summary>
+    public IReadOnlyDictionary<string, Overlay> Overlays { get; init; } = new Dictionary<string, Overlay>(StringComparer.Ordinal);
+
+    /// <summary>The philosophy whose changes are in <see cref="Rules"/>; null where they are those of the base.</summary>
+    public Overlay? InForce { get; init; }
+
+    /// <summary>The book with the changes of a philosophy in its rules; the same book where it changes no rule.</summary>
+    /// <exception cref="InvalidOperationException">The changes of a philosophy are in force already.</exception>
+    public RuleBook Under(Philosophy philosophy)
+    {
+        if (InForce?.Philosophy.Id == (philosophy.ChangesRules ? philosophy.Id : null))
+            return this;
+        if (InForce is not null)
+            throw new InvalidOperationException($"The rules of '{InForce.Philosophy.Id}' are in force; lay '{philosophy.Id}' over the base.");
+        var overlay = Overlays[philosophy.Id];
+        return this with { Rules = overlay.Rules, FindingOrder = overlay.FindingOrder, RulesOfFinding = overlay.RulesOfFinding, InForce = overlay };
+    }
 }

@@ -6,6 +6,9 @@ internal enum RosterColumnKind
     /// <summary>Nothing: a column without a name, which must stay empty.</summary>
     Unnamed,
 
+    /// <summary>A word of another version of the vocabulary, which is passed over.</summary>
+    OtherWord,
+
     /// <summary>Id of the athlete.</summary>
     Id,
 

@@ -22,10 +22,12 @@ internal sealed partial class RosterHeader
     private readonly Vocabulary _vocabulary;
     private readonly DiagnosticBag _bag;
     private readonly IReadOnlyCollection<string> _known;
+    private readonly Vocabulary? _other;
 
-    private RosterHeader(Vocabulary vocabulary, DiagnosticBag bag)
+    private RosterHeader(Vocabulary vocabulary, Vocabulary? other, DiagnosticBag bag)
     {
         _vocabulary = vocabulary;
+        _other = other;
         _bag = bag;
         _known = [.. Columns(vocabulary).Select(c => c.Name)];
     }
@@ -68,12 +70,12 @@ internal sealed partial class RosterHeader
 
     /// <summary>Reads the columns.</summary>
     /// <returns>The columns, or null when one of them is faulty: then no cell could be trusted to mean what its author meant.</returns>
-    public static IReadOnlyList<RosterColumn>? Read(CsvRow row, Vocabulary vocabulary, DiagnosticBag bag)
+    public static IReadOnlyList<RosterColumn>? Read(CsvRow row, Vocabulary vocabulary, Vocabulary? other, DiagnosticBag bag)
     {
         var before = bag.ErrorCount;
         if (row.Fault is not null)
             bag.Add(row.Fault);
-        var header = new RosterHeader(vocabulary, bag);
+        var header = new RosterHeader(vocabulary, other, bag);
         var columns = row.Fault is null ? row.Cells.Select(header.ReadColumn).ToList() : [];
         header.ReportRepeated(columns);
         if (bag.ErrorCount == before && !columns.Exists(c => c.Kind == RosterColumnKind.Id))
@@ -95,6 +97,8 @@ internal sealed partial class RosterHeader
             return new RosterColumn(RosterColumnKind.Blanket, cell) { Group = group };
         var side = name.EndsWith(" left", StringComparison.Ordinal) ? Sides.Left : name.EndsWith(" right", StringComparison.Ordinal) ? Sides.Right : -1;
         var id = side < 0 ? name : name[..name.LastIndexOf(' ')];
+        if (_vocabulary.Find(id) is null && _other?.Find(id) is { IsMeasured: true })
+            return new RosterColumn(RosterColumnKind.OtherWord, cell);
         if (_vocabulary.Find(id) is not { } word)
             _bag.Add(_vocabulary.GroupIds.Contains(id) ? Problems.GroupWithoutBlanket(cell.Span, id) : Problems.UnknownColumn(cell.Span, new Typed(name, true, cell.Span).Shown, _known));
         else if (!word.IsMeasured)
@@ -124,7 +128,7 @@ internal sealed partial class RosterHeader
     private void ReportRepeated(IReadOnlyList<RosterColumn> columns)
     {
         var seen = new HashSet<(RosterColumnKind, string?, int)>();
-        foreach (var column in columns.Where(c => c.Kind != RosterColumnKind.Unnamed))
+        foreach (var column in columns.Where(c => c.Kind is not (RosterColumnKind.Unnamed or RosterColumnKind.OtherWord)))
         {
             if (!seen.Add((column.Kind, column.Word?.Id ?? column.Group?.Id, column.Side)))
                 _bag.Add(Problems.RepeatedColumn(column.Header.Span, column.Header.Shown));

@@ -26,7 +26,8 @@ public sealed class RosterReader
     /// <param name="vocabulary">The words.</param>
     /// <param name="on">Day of the answer.</param>
     /// <param name="bag">Collects every fault and warning, those of bad rows included.</param>
-    public static RosterResult Read(SourceText source, Vocabulary vocabulary, DateOnly on, DiagnosticBag bag)
+    /// <param name="other">Another version of the words: columns that only it knows are passed over; null when there is none.</param>
+    public static RosterResult Read(SourceText source, Vocabulary vocabulary, DateOnly on, DiagnosticBag bag, Vocabulary? other = null)
     {
         var rows = CsvReader.Read(source).Where(r => !r.IsBlank).ToList();
         if (rows.Count == 0)
@@ -34,7 +35,7 @@ public sealed class RosterReader
             bag.Add(Problems.EmptyRoster(new SourceSpan(source, 0, 0, 1)));
             return new RosterResult([], [], false);
         }
-        var columns = RosterHeader.Read(rows[0], vocabulary, bag);
+        var columns = RosterHeader.Read(rows[0], vocabulary, other, bag);
         if (columns is null)
             return new RosterResult([], [], false);
         var reader = new RosterReader(columns, vocabulary, on);
@@ -95,6 +96,8 @@ public sealed class RosterReader
     {
         switch (column.Kind)
         {
+            case RosterColumnKind.OtherWord:
+                break;
             case RosterColumnKind.Fact:
                 if (AnswerText.Read(column.Word!, cell, bag, column.Unit) is { } value)
                     draft.Add(new GivenAnswer(column.Word!, column.Side, value, cell, column.Unit ?? column.Word!.Unit, cell.Span));

@@ -46,6 +46,7 @@ public sealed class StandingReader
             if (!choices.TryAdd(choice.Athlete, choice))
                 _bag.Add(Problems.DuplicateId(choice.Span, "standing choice of", choice.Athlete, choices[choice.Athlete].Span) with { Hint = "Give each athlete one standing choice." });
         }
+        map.Known(PhilosophyDecisionsReader.Key);
         map.Finish();
         return choices;
     }

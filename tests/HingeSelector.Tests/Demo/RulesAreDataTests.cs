@@ -6,14 +6,14 @@ namespace HingeSelector.Tests.Demo;
 /// <summary>Staff change the answer by changing a file; nothing is built.</summary>
 public sealed class RulesAreDataTests
 {
-    private const string Philosophy = "philosophies/balanced.yaml";
+    private const string Criteria = "criteria.yaml";
 
     [Fact]
-    public void A_weight_in_a_philosophy_changes_the_score_by_exactly_its_points()
+    public void A_weight_changes_the_score_by_exactly_its_points()
     {
         var before = OneAthlete.Ask();
-        var text = RepositoryFiles.Rules.Texts[Philosophy].Replace("  fit: 3", "  fit: 4", StringComparison.Ordinal);
-        var after = OneAthlete.AskBy(RuleBookReader.Read(RepositoryFiles.Rules.With(Philosophy, text)), "content/demo/room.yaml", null);
+        var text = RepositoryFiles.Rules.Texts[Criteria].Replace("criterion: fit, weight: 3", "criterion: fit, weight: 4", StringComparison.Ordinal);
+        var after = OneAthlete.AskBy(RuleBookReader.Read(RepositoryFiles.Rules.With(Criteria, text)), "content/demo/room.yaml", null);
         foreach (var candidate in after.Ranked)
             candidate.Score.ShouldBe(before.Ranked(candidate.Candidate.Variant.Id).Score + after.Points(candidate.Candidate.Variant.Id, "fit"));
     }

@@ -12,7 +12,12 @@ namespace HingeSelector.Rules.Checking;
 public static class PaysTwiceCheck
 {
     /// <summary>Compares every pair of points rules of one criterion.</summary>
-    public static void Run(IReadOnlyList<Rule> rules, IReadOnlyList<Variant> variants, IReadOnlyList<Criterion> criteria, DiagnosticBag bag)
+    /// <param name="rules">The rules.</param>
+    /// <param name="variants">The variants.</param>
+    /// <param name="criteria">The criteria.</param>
+    /// <param name="bag">Collects faults.</param>
+    /// <param name="touched">Only pairs with such a rule are compared; null compares all.</param>
+    public static void Run(IReadOnlyList<Rule> rules, IReadOnlyList<Variant> variants, IReadOnlyList<Criterion> criteria, DiagnosticBag bag, Func<Rule, bool>? touched = null)
     {
         var facts = new FactsBehind(rules);
         foreach (var criterion in criteria)
@@ -21,7 +26,12 @@ public static class PaysTwiceCheck
             for (var i = 0; i < paying.Count; i++)
             {
                 for (var j = i + 1; j < paying.Count; j++)
-                    ComparePair(paying[i], paying[j], facts, variants, criterion, bag);
+                {
+                    if (touched is null || touched(paying[j]))
+                        ComparePair(paying[i], paying[j], facts, variants, criterion, bag);
+                    else if (touched(paying[i]))
+                        ComparePair(paying[j], paying[i], facts, variants, criterion, bag);
+                }
             }
         }
     }
@@ -35,6 +45,6 @@ public static class PaysTwiceCheck
         if (shared is null || Branches.AreDisjoint(a.Conditions, b.Conditions, facts))
             return;
         var variant = variants.First(v => (both & (1UL << v.Index)) != 0);
-        bag.Add(Problems.PaysTwice(b.Span, b.Id, a.Id, shared, criterion.Id, variant.Id));
+        bag.Add(Problems.PaysTwice(b.Change?.Span ?? b.Span, b.Id, a.Id, shared, criterion.Id, variant.Id));
     }
 }

@@ -169,7 +169,7 @@ public sealed partial class ConclusionReader(
         return null;
     }
 
-    private PointsConclusion? ReadPoints(YamlScalar? text)
+    internal PointsConclusion? ReadPoints(YamlScalar? text)
     {
         if (text is null)
             return null;

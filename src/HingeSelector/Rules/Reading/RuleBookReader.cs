@@ -26,14 +26,20 @@ public static class RuleBookReader
 
     /// <summary>Reads and compiles as far as possible, collecting faults.</summary>
     /// <returns>The book, or null when it cannot be used.</returns>
-    public static RuleBook? Read(RuleFiles files, DiagnosticBag bag)
+    public static RuleBook? Read(RuleFiles files, DiagnosticBag bag) => Read(files, YamlTrees.Read(files.Sources(), bag), bag);
+
+    /// <summary>Compiles trees that have been read already, such as those of two versions put together.</summary>
+    /// <param name="files">The files; only their names and their hash count.</param>
+    /// <param name="trees">The trees by the names of the files.</param>
+    /// <param name="bag">Collects faults.</param>
+    /// <returns>The book, or null when it cannot be used.</returns>
+    public static RuleBook? Read(RuleFiles files, YamlTrees trees, DiagnosticBag bag)
     {
         var variantIds = files.Texts.Keys.Where(k => k.StartsWith(VariantFolder, StringComparison.Ordinal)).Order(StringComparer.Ordinal)
             .Select(k => Path.GetFileNameWithoutExtension(k)).ToList();
         if (variantIds.Count is 0 or > MostVariants)
             bag.Add(Problems.MissingFile($"{files.Name}/{VariantFolder}", $"one to {MostVariants} variants are needed"));
         var hash = Task.Run(() => HashOf(files));
-        var trees = YamlTrees.Read(files.Sources(), bag);
         YamlNode? Root(string path) => RootOf(files, trees, path, bag);
         var vocabulary = VocabularyReader.Read(Root("vocabulary.yaml"), variantIds, bag);
         var sources = SourcesReader.Read(Root("sources.yaml"), bag);
@@ -42,7 +48,7 @@ public static class RuleBookReader
         var assumptions = AssumptionsReader.Read(Root("assumptions.yaml"), sources, bag);
         if (vocabulary is null || variantIds.Count is 0 or > MostVariants)
             return null;
-        var philosophies = ReadPhilosophies(files, trees, criteria, bag);
+        var (philosophies, roots) = ReadPhilosophies(files, trees, criteria, bag);
         var reader = new VariantReader(vocabulary, variantIds, sources, bag);
         var variants = variantIds.Select((id, i) => reader.Read(Root($"{VariantFolder}{id}.yaml"), i)).OfType<Variant>().ToList();
         if (variants.Count != variantIds.Count || model is null || assumptions is null)
@@ -50,12 +56,13 @@ public static class RuleBookReader
         CheckErrorSources(vocabulary, sources, bag);
         var topics = ReadTopics(files, trees, bag);
         var findings = ReadFindings(topics, bag);
-        var rules = ReadRules(topics, new RuleReader(vocabulary, variants, sources, criteria, findings, bag), bag);
+        var ruleReader = new RuleReader(vocabulary, variants, sources, criteria, findings, bag);
+        var rules = ReadRules(topics, ruleReader, bag);
         var ordered = findings.Values.OrderBy(f => f.Index).ToList();
         var levels = FindingGraph.Order(ordered, rules, bag);
         if (!bag.HasErrors)
             PaysTwiceCheck.Run(rules, variants, criteria, bag);
-        return new RuleBook
+        var book = new RuleBook
         {
             Vocabulary = vocabulary,
             Variants = variants,
@@ -70,6 +77,23 @@ public static class RuleBookReader
             Assumptions = assumptions,
             Hash = hash.GetAwaiter().GetResult(),
         };
+        // What is laid over a faulty base would only repeat its faults.
+        return bag.HasErrors ? book : book with { Overlays = ReadOverlays(book, roots, ruleReader, bag) };
+    }
+
+    private static Dictionary<string, Overlay> ReadOverlays(RuleBook book, Dictionary<string, YamlNode> roots, RuleReader reader, DiagnosticBag bag)
+    {
+        var overlays = new Dictionary<string, Overlay>(StringComparer.Ordinal);
+        var changing = book.Philosophies.Values.Where(p => p.ChangesRules).OrderBy(p => p.Id, StringComparer.Ordinal).ToList();
+        if (changing.Count == 0)
+            return overlays;
+        var overlayReader = new OverlayReader(book, reader, SealedRules.Of(book.Vocabulary, book.Rules), bag);
+        foreach (var philosophy in changing)
+        {
+            if (overlayReader.Read(roots[philosophy.Id], philosophy) is { } overlay)
+                overlays.Add(philosophy.Id, overlay);
+        }
+        return overlays;
     }
 
     private static YamlNode? RootOf(RuleFiles files, YamlTrees trees, string path, DiagnosticBag bag)
@@ -80,17 +104,22 @@ public static class RuleBookReader
         return null;
     }
 
-    private static Dictionary<string, Philosophy> ReadPhilosophies(RuleFiles files, YamlTrees trees, IReadOnlyList<Criterion> criteria, DiagnosticBag bag)
+    private static (Dictionary<string, Philosophy> Philosophies, Dictionary<string, YamlNode> Roots) ReadPhilosophies(RuleFiles files, YamlTrees trees, IReadOnlyList<Criterion> criteria, DiagnosticBag bag)
     {
         var philosophies = new Dictionary<string, Philosophy>(StringComparer.Ordinal);
+        var roots = new Dictionary<string, YamlNode>(StringComparer.Ordinal);
         foreach (var path in files.Texts.Keys.Where(k => k.StartsWith(PhilosophyFolder, StringComparison.Ordinal)).Order(StringComparer.Ordinal))
         {
-            if (PhilosophyReader.Read(trees[path], criteria, bag) is { } philosophy && !philosophies.TryAdd(philosophy.Id, philosophy))
+            if (PhilosophyReader.Read(trees[path], criteria, bag) is not { } philosophy)
+                continue;
+            if (philosophies.TryAdd(philosophy.Id, philosophy))
+                roots.Add(philosophy.Id, trees[path]!);
+            else
                 bag.Add(Problems.DuplicateId(philosophy.Span, "philosophy", philosophy.Id, philosophies[philosophy.Id].Span));
         }
         if (philosophies.Count == 0)
             bag.Add(Problems.MissingFile($"{files.Name}/{PhilosophyFolder}", "at least one philosophy is needed"));
-        return philosophies;
+        return (philosophies, roots);
     }
 
     private static void CheckErrorSources(Vocabulary vocabulary, IReadOnlyDictionary<string, Source> sources, DiagnosticBag bag)

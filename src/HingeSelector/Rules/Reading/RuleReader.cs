@@ -49,7 +49,7 @@ public sealed class RuleReader
         var sources = Parse.Sources(map, _sources, _bag);
         if (grade is not (null or Grade.Practice or Grade.Mechanics) && sources.Count == 0)
             _bag.Add(Problems.GradeWithoutSource(map.Span, Parse.Name(grade.Value)));
-        var tries = map.List("tries").SelectMany(_examples.Read).ToList();
+        var tries = map.List("tries").SelectMany(ReadExamples).ToList();
         map.Finish();
         if (id is null || _bag.ErrorCount != before)
             return null;
@@ -88,6 +88,9 @@ public sealed class RuleReader
             _bag.Add(Problems.BadCondition(condition.Span, condition.Text, condition.Text, "conditions on words of the variant only"));
         return settled.Variants;
     }
+
+    /// <summary>Reads one item of a <c>tries</c> list: an example and the changes against it.</summary>
+    public IReadOnlyList<RuleExample> ReadExamples(YamlNode node) => _examples.Read(node);
 
     private Rule Check(Rule rule)
     {
