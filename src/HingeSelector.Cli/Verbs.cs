@@ -1,4 +1,5 @@
 using HingeSelector.Cli.Choosing;
+using HingeSelector.Cli.Explaining;
 using HingeSelector.Cli.Frame;
 using HingeSelector.Cli.Ruling;
 using HingeSelector.Cli.Screening;
@@ -19,6 +20,12 @@ public static class Verbs
     public static IReadOnlyList<Verb> All() =>
     [
         new ChooseVerb(),
+        new WhyVerb(),
+        new WhyNotVerb(),
+        new WhatIfVerb(),
+        new TurningPointsVerb(),
+        new NextMeasurementVerb(),
+        new HowSureVerb(),
         new ScreenTemplateVerb(),
         new RulesCheckVerb(),
         new RulesMatrixVerb(),

@@ -1,6 +1,9 @@
 using System.Diagnostics;
+using System.Globalization;
 using HingeSelector.Diagnostics;
+using HingeSelector.Explaining;
 using HingeSelector.Recommending;
+using HingeSelector.Rules;
 using HingeSelector.Rules.Evaluating;
 using HingeSelector.Screening;
 using HingeSelector.Tests.Population;
@@ -8,39 +11,73 @@ using HingeSelector.Tests.Support;
 
 namespace HingeSelector.Benchmarks;
 
+/// <summary><c>explain [N]</c>: each explanation of N people of the survey who may pull; median and slowest by the clock, and ratios to a whole answer.</summary>
+/// <remarks>Every third of them has a quarter of the measures missing. "All together" is why, why-not for every option, turning points, next measurement and how sure.</remarks>
 internal static class ExplainRun
 {
     private static readonly DateOnly _day = new(2026, 11, 24);
+    private static readonly string[] _must = ["stop-questions", "must-answer", "must-answer-under-18"];
 
     public static int Run(string[] args)
     {
+        var most = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 40;
         var book = RepositoryFiles.Book;
-        var room = RoomReader.Read(RepositoryFiles.Source("content/demo/room.yaml"), new DiagnosticBag());
-        var people = SurveyPeople.Draw(book.Vocabulary, _day, 20261124, 200).ToList();
         var loop = new LoopEvaluator(book);
-        var s = new Selector(book, loop);
-        for (var round = 0; round < 6; round++)
-        {
-            var t = new double[10];
-            foreach (var a in people)
-            {
-                var q = new Question(a, room, null, book.Philosophies["balanced"], _day);
-                var w = Stopwatch.GetTimestamp();
-                void Lap(int i) { t[i] += Stopwatch.GetElapsedTime(w).TotalMicroseconds / people.Count; w = Stopwatch.GetTimestamp(); }
-                var facts = s.GatherFacts(a, q); Lap(0);
-                var (cases, candidates, table) = s.SolveStandardPostures(facts, q); Lap(1);
-                var e = loop.First(cases); Lap(2);
-                var chosen = s.SearchSetUps(facts, q, candidates, e); Lap(3);
-                Selector.AddChosenPostures(cases, chosen, table); Lap(4);
-                loop.Second(cases, e); Lap(5);
-                Scores.Of(book, e.Fired, q.Philosophy).Total(0); Lap(6);
-                s.Choose(q); Lap(7);
-                var d = HingeSelector.Explaining.Decider.For(book, q); w = Stopwatch.GetTimestamp();
-                d.DecideWith(book, a); Lap(8);
-                d.Decide(a); Lap(9);
-            }
-            Console.WriteLine($"facts {t[0]:0} standard {t[1]:0} first {t[2]:0} search {t[3]:0} add {t[4]:0} second {t[5]:0} scores {t[6]:0} choose {t[7]:0} lean {t[8]:0} kept {t[9]:0}");
-        }
+        var selector = new Selector(book, loop);
+        var questions = Questions(book, selector, most);
+        for (var i = 0; i < 400; i++)
+            selector.Choose(questions[i % questions.Count]);
+        var whole = Measure("whole answer, loop", questions, q => selector.Choose(q), null);
+        Measure("lean decision", questions, q => Decider.For(book, q), whole);
+        Measure("why", questions, q => Derivation.Of(book, loop, q, book.Variants[0]), whole);
+        Measure("why-not, every option", questions, q => WhyNot.Of(book, loop, q, selector.Choose(q)), whole);
+        Measure("what-if", questions, q => WhatIf.Ask(book, loop, q, ["hinge-control=unsure"], new DiagnosticBag()), whole);
+        Measure("turning-points", questions, q => TurningPointFinder.Find(book, q), whole);
+        Measure("next-measurement", questions, q => NextMeasurementFinder.Find(book, q), whole);
+        Measure($"how-sure, {HowSureCount.Draws} draws", questions, q => HowSureCount.Count(book, q), whole);
+        Measure("all together", questions, q => All(book, loop, selector, q), whole);
         return 0;
+    }
+
+    private static void All(RuleBook book, LoopEvaluator loop, Selector selector, Question question)
+    {
+        var answer = selector.Choose(question);
+        Derivation.Of(book, loop, question, answer.Ranked[0].Candidate.Variant);
+        WhyNot.Of(book, loop, question, answer);
+        TurningPointFinder.Find(book, question);
+        NextMeasurementFinder.Find(book, question);
+        HowSureCount.Count(book, question);
+    }
+
+    private static List<Question> Questions(RuleBook book, Selector selector, int most)
+    {
+        var room = RoomReader.Read(RepositoryFiles.Source("content/demo/room.yaml"), new DiagnosticBag());
+        var random = new Random(1);
+        AthleteRecord Thinned(AthleteRecord athlete, int i) => i % 3 != 0 ? athlete : athlete with
+        {
+            Answers = athlete.Answers.Where(a => book.Vocabulary[a.Key.Word].Groups.Any(_must.Contains) || random.NextDouble() > 0.25).ToDictionary(),
+        };
+        return [.. SurveyPeople.Draw(book.Vocabulary, _day, 20261124, most * 3)
+            .Select((a, i) => new Question(Thinned(a, i), room, null, book.Philosophies["balanced"], _day))
+            .Where(q => selector.Choose(q).Ranked.Count > 0).Take(most)];
+    }
+
+    private static double Measure(string what, List<Question> questions, Action<Question> explain, double? whole)
+    {
+        foreach (var question in questions.Take(10))
+            explain(question);
+        var times = new List<double>(questions.Count);
+        var used = Environment.CpuUsage.TotalTime;
+        foreach (var question in questions)
+        {
+            var start = Stopwatch.GetTimestamp();
+            explain(question);
+            times.Add(Stopwatch.GetElapsedTime(start).TotalMilliseconds);
+        }
+        var processor = (Environment.CpuUsage.TotalTime - used).TotalMilliseconds / questions.Count;
+        times.Sort();
+        var median = times[times.Count / 2];
+        Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{what,-26}{median,9:0.00} ms median{times[^1],10:0.00} ms slowest{processor,10:0.00} ms of processor{(whole is { } w ? $"{median / w,9:0.0} x a whole answer" : "")}"));
+        return median;
     }
 }

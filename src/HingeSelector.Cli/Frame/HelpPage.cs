@@ -41,6 +41,10 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
         var lines = new List<string> { command.Description ?? "", "", "Use:", "  " + CallOf(command), "" };
         AddCommands(lines, command);
         AddExamples(lines, command, own);
+        foreach (var argument in command.Arguments)
+            AddPair(lines, argument.Name, argument.Description ?? "", NameColumn);
+        if (command.Arguments.Count > 0)
+            lines.Add("");
         AddOptions(lines, "Options:", own is null ? [] : [.. command.Options]);
         AddOptions(lines, "Options of every command:", [.. command.Options.Where(_ => own is null), .. command.Parents.OfType<Command>().SelectMany(p => p.Options).Where(o => o.Recursive)]);
         lines.Add("Exit codes:");
@@ -52,7 +56,8 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
     private static string CallOf(Command command)
     {
         var path = string.Join(' ', command.Parents.OfType<Command>().Reverse().Select(c => c.Name).Append(command.Name));
-        return path + (command.Subcommands.Count > 0 ? " COMMAND [options]" : " [options]");
+        var beside = string.Concat(command.Arguments.Select(a => $" {a.Name}"));
+        return path + (command.Subcommands.Count > 0 ? " COMMAND [options]" : $"{beside} [options]");
     }
 
     private void AddCommands(List<string> lines, Command command)

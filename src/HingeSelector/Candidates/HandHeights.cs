@@ -67,8 +67,9 @@ public sealed record HandHeights
     private static HandHeights Free(double share, Assumptions assumed)
     {
         var standard = Math.Round(share, 2);
-        var heights = new List<(double, string)>();
-        for (var h = standard; h <= assumed.HighestStart + SameHeight; h += assumed.HeightStep)
+        // Who is tall enough turns above the highest start that is looked for; there is always one height.
+        var heights = new List<(double, string)> { (standard, "turning point") };
+        for (var h = standard + assumed.HeightStep; h <= assumed.HighestStart + SameHeight; h += assumed.HeightStep)
             heights.Add((h, "turning point"));
         return new HandHeights { Heights = heights, Standard = standard };
     }
@@ -85,5 +86,9 @@ public sealed record HandHeights
 
     // A bar that starts above the knee is another lift; the room's list goes up to the highest start that is looked for.
     private static HandHeights Stacked(double start, string name, HeightLists lists, double highest, bool pins)
-        => new() { Heights = [.. lists.From(start, name, pins).Where(h => h.Height <= highest + SameHeight)], Standard = start };
+    {
+        var all = lists.From(start, name, pins);
+        // Where even the lowest lies above the knee it is still the one that the room can make.
+        return new HandHeights { Heights = [.. all.Where((h, i) => i == 0 || h.Height <= highest + SameHeight)], Standard = start };
+    }
 }

@@ -29,7 +29,7 @@ public sealed class HeightLists(Room? room, Assumptions assumed)
                 heights.Add(Math.Round(height, 4), made);
         }
 
-        Add(start, name);
+        heights.Add(Math.Round(start, 4), name);
         if (room is null)
         {
             for (var h = start + assumed.HeightStep; h <= assumed.HighestStart; h += assumed.HeightStep)
@@ -45,7 +45,7 @@ public sealed class HeightLists(Room? room, Assumptions assumed)
                     Add(h, "rack pins");
             }
         }
-        return [.. heights.Where(h => h.Key >= start - HandHeights.SameHeight).Select(h => (h.Key, h.Value))];
+        return [.. heights.Where(h => h.Key >= Math.Round(start, 4) - HandHeights.SameHeight).Select(h => (h.Key, h.Value))];
     }
 
     private static IEnumerable<(double Height, string Made)> Piles(IReadOnlyList<(double Height, int Pairs)> blocks)

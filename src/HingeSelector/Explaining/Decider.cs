@@ -38,6 +38,17 @@ internal sealed class Decider
     public static Decider For(RuleBook book, Question question)
         => new(book, new DecidingRules(book), new HeightLists(question.Room, book.Assumptions), question);
 
+    /// <summary>Where the held height of the first choice may lie; null when the model cannot say.</summary>
+    public PlausibleValues? HeldHeights()
+    {
+        var tally = new Tally(_book.Variants.Count, _book.Criteria.Count);
+        var findings = _rules.Findings(Facts);
+        _rules.AskAthlete(Facts, findings, tally);
+        _rules.AskFirst(Base.First, new FactView(Facts, _postures.Tables[Base.First], findings), tally);
+        var wishes = SetUpWishes.Merge(tally.Requests(Base.First), _rules.Permitted[Base.First]);
+        return new HeldHeights(_book, _question, _heights).Of(_postures.Choose(Base.First, wishes).Candidate, wishes);
+    }
+
     /// <summary>The same rules asked about another body or another record of the athlete.</summary>
     /// <param name="book">The same rule book with another model.</param>
     /// <param name="athlete">The athlete.</param>

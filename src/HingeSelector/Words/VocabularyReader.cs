@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
 using HingeSelector.Diagnostics;
 using HingeSelector.Quantities;
@@ -79,7 +78,7 @@ public sealed partial class VocabularyReader
         if (map is null)
             return null;
         var id = map.Required("group");
-        var group = new WordGroup(id?.Value ?? "", map.Required("label")?.Value ?? "", map.Required("blanket")?.Value, map.Required("means")?.Value);
+        var group = new WordGroup(id?.Value ?? "", map.Required("label")?.Value ?? "", map.Required("blanket")?.Value, map.Required("means")?.Value, map.Scalar("not suggested")?.Value);
         map.Finish();
         return id is null ? null : group;
     }
@@ -147,7 +146,7 @@ public sealed partial class VocabularyReader
         var kind = Pick(map, "kind", _kinds);
         if (id is null || label is null || about is null || kind is null)
         {
-            foreach (var key in new[] { "unit", "sides", "worse", "range", "usual", "error", "error share", "error source", "lifetime", "ends when grown", "group", "in force from", "protocol", "values", "what was named stays", "not below" })
+            foreach (var key in new[] { "unit", "sides", "worse", "range", "usual", "error", "error share", "error source", "lifetime", "ends when grown", "group", "in force from", "protocol", "values", "minutes", "typical", "not suggested", "what was named stays", "not below" })
                 map.Known(key);
             return null;
         }
@@ -174,6 +173,9 @@ public sealed partial class VocabularyReader
             Lifetime = ReadLifetime(map),
             Groups = [.. map.Scalars("group").Select(g => g.Value)],
             InForceFrom = ReadDate(map.Scalar("in force from")) ?? DateOnly.MinValue,
+            Minutes = map.Scalar("minutes") is { } minutes ? ReadMinutes(minutes) : null,
+            Typical = map.Node("typical") is { } typical ? ReadTypical(typical, dimension, sided) : null,
+            NotSuggested = map.Scalar("not suggested")?.Value,
             Protocol = map.Scalar("protocol")?.Value,
             NamedStays = map.Scalar("what was named stays")?.Value == "yes",
             NotBelow = map.Scalar("not below")?.Value,
@@ -202,67 +204,6 @@ public sealed partial class VocabularyReader
         "higher" => WorseEnd.Higher,
         _ => WorseEnd.None,
     };
-
-    private Unit? ReadUnit(MapReader map, Dimension dimension)
-    {
-        var text = map.Scalar("unit");
-        if (text is null)
-            return Unit.PreferredFor(dimension);
-        var unit = Unit.Find(text.Value);
-        if (unit is not null && unit.Dimension == dimension)
-            return unit;
-        _bag.Add(Problems.BadQuantity(text.Span, "unit", $"'{text.Value}' does not measure this kind; expected {QuantityText.Expected(dimension)}"));
-        return null;
-    }
-
-    private Lifetime ReadLifetime(MapReader map)
-    {
-        var text = map.Required("lifetime");
-        var grown = ReadQuantity(map.Scalar("ends when grown"), Dimension.Length);
-        if (text is null || text.Value == "always")
-            return new Lifetime(null, grown);
-        if (text.Value == "today")
-            return new Lifetime(0, grown);
-        var hours = ReadQuantity(text, Dimension.Time);
-        return new Lifetime(hours is { } h ? (int)Math.Round(h / 24) : null, grown);
-    }
-
-    private (double Low, double High)? ReadRange(MapReader map, string key, Dimension dimension)
-    {
-        var text = map.Scalar(key);
-        if (text is null)
-            return null;
-        var parts = text.Value.Split(" to ", 2);
-        if (parts.Length == 2
-            && QuantityText.TryRead(parts[0], dimension, null, out var low, out _)
-            && QuantityText.TryRead(parts[1], dimension, null, out var high, out _)
-            && low <= high)
-        {
-            return (low, high);
-        }
-        _bag.Add(Problems.BadQuantity(text.Span, key, $"'{text.Value}' is not a range; write it like '20 deg to 130 deg'"));
-        return null;
-    }
-
-    private double? ReadQuantity(YamlScalar? text, Dimension dimension)
-    {
-        if (text is null)
-            return null;
-        if (QuantityText.TryRead(text.Value, dimension, null, out var value, out var problem))
-            return value;
-        _bag.Add(Problems.BadQuantity(text.Span, text.Value, problem!));
-        return null;
-    }
-
-    private DateOnly? ReadDate(YamlScalar? text)
-    {
-        if (text is null)
-            return null;
-        if (DateOnly.TryParseExact(text.Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date))
-            return date;
-        _bag.Add(Problems.BadDate(text.Span, text.Value));
-        return null;
-    }
 
     private T? Pick<T>(MapReader map, string key, IReadOnlyDictionary<string, T> choices)
         where T : struct
