@@ -14,7 +14,7 @@ public static partial class Problems
 
     /// <summary>HS6004: a change of an answer about safety that would loosen what holds.</summary>
     public static Diagnostic WhatIfLoosens(SourceSpan at, string label, string why)
-        => Error("HS6004", at, $"With this answer a stop, an exclusion, a limit or a caution that holds today would no longer hold, and '{label}' is not changed to see that: {why}.", "If the answer on file is wrong, ask the athlete again and enter what they say.");
+        => Error("HS6004", at, $"With this answer a stop, a question, an exclusion, a limit or a caution that holds today would no longer hold, and '{label}' is not changed to see that: {why}.", "If the answer on file is wrong, ask the athlete again and enter what they say.");
 
     /// <summary>HS6005: one fact changed twice.</summary>
     public static Diagnostic WhatIfTwice(SourceSpan at, string word) => Error("HS6005", at, $"'{word}' is changed twice.", "Give one value.");

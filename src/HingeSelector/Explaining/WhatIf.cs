@@ -65,7 +65,9 @@ public sealed record WhatIf(IReadOnlyList<WhatIfChange> Changes, AnswerDifferenc
     {
         var holds = after.Fired.ToHashSet();
         bool Gone(Func<Conclusion, bool> what) => before.Fired.Any(f => !holds.Contains(f) && book.Rules[f.Rule].Conclusions.Any(what));
+        var asked = after.Unanswered.Select(u => u.Word).ToHashSet(StringComparer.Ordinal);
         return after.Outcome < before.Outcome
+            || (after.Outcome != Outcome.Emergency && before.Unanswered.Any(u => !asked.Contains(u.Word)))
             || Gone(c => c is StopConclusion or ExclusionConclusion)
             || (after.Outcome == before.Outcome && Gone(c => c is RequestConclusion or CautionConclusion));
     }
