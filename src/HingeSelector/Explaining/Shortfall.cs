@@ -13,6 +13,9 @@ namespace HingeSelector.Explaining;
 /// <param name="InErrors">Distance in standard errors; null where no error is stated.</param>
 public sealed record Shortfall(Condition Condition, string Label, Word? Word, string Now, double? Needed, double? Distance, double? InErrors)
 {
+    /// <summary>The number that it read, in base units; null where there is none.</summary>
+    public double? Value { get; init; }
+
     /// <summary>Orders by nearness: in errors first, then other numbers, then answers.</summary>
     internal double Nearness => InErrors ?? (Distance is null ? double.PositiveInfinity : double.MaxValue);
 }

@@ -63,7 +63,7 @@ internal sealed class Shortfalls(RuleBook book, DecidedCase decided)
             return new Shortfall(condition, LabelOf(condition.Reading), word, now, null, null, null);
         var distance = Math.Abs(needed - value.Low);
         var error = ErrorOf(word, value.Low, candidate);
-        return new Shortfall(condition, LabelOf(condition.Reading), word, now, needed, distance, error > 0 ? distance / error : null);
+        return new Shortfall(condition, LabelOf(condition.Reading), word, now, needed, distance, error > 0 ? distance / error : null) { Value = value.Low };
     }
 
     // The end of the interval that must be crossed: from outside the near one, from inside the nearer one.

@@ -18,7 +18,8 @@ public sealed class TurningPointsText(RuleBook book)
             yield break;
         foreach (var line in points.First is null ? [ExplanationHead.NothingRanked] : Points(points))
             yield return line;
-        yield return ExplanationHead.LeftOut(book, points.LeftOut);
+        if (points.First is not null)
+            yield return ExplanationHead.LeftOut(book, points.LeftOut);
         yield return Line.Faint(StampText.Of(answer.Stamp));
     }
 

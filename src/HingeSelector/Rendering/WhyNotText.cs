@@ -58,7 +58,8 @@ public static class WhyNotText
 
     private static string Cause(Cause cause, bool reasons)
     {
-        var parts = new List<string> { cause.Say.TrimEnd('.') };
+        // What stands on top of the page is not told once more for every option.
+        var parts = new List<string> { cause.Kind == CauseKind.Stop ? "the stop above" : cause.Say.TrimEnd('.') };
         if (cause.Shortfall is { } shortfall)
             parts.Add(ShortfallText.Of(shortfall));
         if (cause.Missing.Count > 0 && cause.Kind == CauseKind.NotMeasured)
