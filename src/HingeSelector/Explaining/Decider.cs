@@ -61,6 +61,17 @@ internal sealed class Decider
         return Decide(facts, _postures.Serve(facts) ? _postures : new Postures(_book, facts, _heights, _question.StandingInForce));
     }
 
+    /// <summary>Whether anything is worked out from a fact: a posture, or another fact of the athlete.</summary>
+    /// <param name="word">The fact.</param>
+    /// <param name="far">The athlete with that fact at the far end of its range.</param>
+    public bool WorksOut(Word word, AthleteRecord far)
+    {
+        if (Postures.Words.Contains(word.Id))
+            return true;
+        var facts = Gather(far);
+        return _book.Vocabulary.Words.Any(w => w.About == WordAbout.Computed && facts[w.Slot] != Facts[w.Slot]);
+    }
+
     private FactValue[] Gather(AthleteRecord athlete) => AthleteFacts.Gather(_book, athlete, _question.On, _question.Room);
 
     private Decision Decide(FactValue[] facts, Postures postures)

@@ -84,14 +84,16 @@ public sealed class TurningPointFinder
         return new TurningPoint(word, word.Sided ? Sides.Names[key.Side] : null, now, steps[found], error > 0 ? Math.Abs(steps[found] - now) / error : null, decision.First < 0 ? null : _book.Variants[decision.First], decision.Outcome);
     }
 
-    // Strides of one measuring error, and both neighbours of every number at which a rule asks about the fact.
+    // Both neighbours of every number at which a rule asks about the fact. Where something is worked out from it (a posture, a share
+    // of body mass), the numbers of that lie anywhere, so strides of one measuring error are tried as well.
     private IEnumerable<int> Stops(Word word, AnswerKey key, Steps steps, int start, int end)
     {
         var (low, high) = (Math.Min(start, end), Math.Max(start, end));
         var error = word.ErrorOf(steps[start]);
         var stride = Math.Max(1, Math.Max((int)Math.Round(error / steps.Size), (high - low) / MostStrides));
         var stops = new SortedSet<int> { end };
-        for (var i = 1; i * stride < high - low; i++)
+        var inBetween = _decider.WorksOut(word, Edited.Change(_question.Athlete, [(key, FactValue.Number(steps[end]))]));
+        for (var i = 1; inBetween && i * stride < high - low; i++)
             stops.Add(start + (i * stride * Math.Sign(end - start)));
         var other = _question.Athlete.Find(word.Id, 1 - key.Side) is { Value.IsExact: true } answer && word.Sided ? answer.Value.Low : (double?)null;
         foreach (var number in _numbers.Of(word.Id).Concat(other is { } o ? _numbers.GapsOf(word.Id).SelectMany(g => new[] { o - g, o + g }) : []))
