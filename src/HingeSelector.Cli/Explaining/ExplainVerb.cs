@@ -23,6 +23,7 @@ public abstract class ExplainVerb : Verb
     private readonly Option<string?> _on;
     private readonly Option<string?> _philosophy;
     private readonly Option<string?> _format;
+    private Argument<string[]>? _words;
 
     /// <summary>Declares the options.</summary>
     protected ExplainVerb(string name, string purpose)
@@ -41,6 +42,9 @@ public abstract class ExplainVerb : Verb
     /// <inheritdoc/>
     public override int Run(ParseResult line, Surroundings around)
     {
+        // What stands beside the options would take a mistyped option for one of its own.
+        if (_words is not null && (line.GetValue(_words) ?? []).FirstOrDefault(w => w.StartsWith('-') && w.Length > 1) is { } option)
+            throw UsageReport.UnknownOption(option, Command);
         var request = Request(line, around);
         var book = Home.Book(line, around);
         CheckArguments(line, book);
@@ -71,6 +75,7 @@ public abstract class ExplainVerb : Verb
     {
         var argument = new Argument<string[]>(name) { Description = help, Arity = ArgumentArity.ZeroOrMore };
         Command.Arguments.Add(argument);
+        _words = argument;
         return argument;
     }
 
