@@ -2,6 +2,7 @@ using System.CommandLine;
 using HingeSelector.Cli.Frame;
 using HingeSelector.Diagnostics;
 using HingeSelector.Examples;
+using HingeSelector.Rules.Checking;
 using HingeSelector.Rules.Reading;
 
 namespace HingeSelector.Cli.Ruling;
@@ -30,6 +31,8 @@ public sealed class RulesCheckVerb : Verb
     {
         var bag = new DiagnosticBag();
         var book = RuleBookReader.Read(Home.Files(line, around), bag);
+        if (book is not null)
+            ProtocolPagesCheck.Run(book.Vocabulary, Home.ProtocolPages(line, around), bag);
         // Examples of a rule book with faults would only repeat them.
         var examples = book is not null && !bag.HasErrors ? new ExampleRunner(book).RunAll(bag).Count : 0;
         var found = bag.Sorted;

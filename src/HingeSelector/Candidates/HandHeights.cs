@@ -9,7 +9,7 @@ public sealed record HandHeights
     internal const double SameHeight = 1e-6;
 
     /// <summary>Heights above the floor in metres, ascending, each with what makes it.</summary>
-    public required IReadOnlyList<(double Height, string Made)> Heights { get; init; }
+    public required IReadOnlyList<MadeHeight> Heights { get; init; }
 
     /// <summary>The variant's own height, m.</summary>
     public required double Standard { get; init; }
@@ -38,8 +38,17 @@ public sealed record HandHeights
         };
     }
 
+    /// <summary>The heights alone.</summary>
+    public IReadOnlyList<Quantities.Length> Lengths()
+    {
+        var lengths = new Quantities.Length[Heights.Count];
+        for (var i = 0; i < lengths.Length; i++)
+            lengths[i] = Quantities.Length.FromMetres(Heights[i].Height);
+        return lengths;
+    }
+
     /// <summary>What makes a height.</summary>
-    public string MadeBy(double height) => Heights.MinBy(h => Math.Abs(h.Height - height)).Made;
+    public string MadeBy(double height) => Heights.MinBy(h => Math.Abs(h.Height - height))!.Made;
 
     // Handles are measured with full discs on; smaller ones lower the frame by the difference of their radii.
     private static HandHeights Handle(IEnumerable<double?>? handles, double assumedHandle, string name, double floor, HeightLists lists, Assumptions assumed)
@@ -55,10 +64,10 @@ public sealed record HandHeights
     {
         var boxes = room?.Boxes.Where(b => b.Number > 0).Select(b => b.Height).Order().ToList() ?? [];
         if (boxes.Count == 0)
-            return new HandHeights { Heights = [(standard, room is null ? "no room given" : "a raised surface; no box is on file")], Standard = standard };
+            return new HandHeights { Heights = [new(standard, room is null ? "no room given" : "a raised surface; no box is on file")], Standard = standard };
         return new HandHeights
         {
-            Heights = [.. boxes.Select(b => (standard + b - boxes[0], $"on the {Quantities.QuantityText.Print(b, Quantities.Unit.Find("cm"))} box"))],
+            Heights = [.. boxes.Select(b => new MadeHeight(standard + b - boxes[0], $"on the {Quantities.QuantityText.Print(b, Quantities.Unit.Find("cm"))} box"))],
             Standard = standard,
         };
     }
@@ -67,10 +76,10 @@ public sealed record HandHeights
     private static HandHeights Free(double share, Assumptions assumed)
     {
         var standard = Math.Round(share, 2);
-        // Who is tall enough turns above the highest start that is looked for; there is always one height.
-        var heights = new List<(double, string)> { (standard, "turning point") };
+        // The turning point itself is always there, also for shanks so long that it lies above the highest start.
+        var heights = new List<MadeHeight> { new(standard, "turning point") };
         for (var h = standard + assumed.HeightStep; h <= assumed.HighestStart + SameHeight; h += assumed.HeightStep)
-            heights.Add((h, "turning point"));
+            heights.Add(new MadeHeight(h, "turning point"));
         return new HandHeights { Heights = heights, Standard = standard };
     }
 
@@ -81,7 +90,7 @@ public sealed record HandHeights
         // Without anything that raises a bar the kit rules exclude the variant; the search still needs a height to judge.
         return raised.Count > 0
             ? new HandHeights { Heights = raised, Standard = raised[0].Height }
-            : new HandHeights { Heights = [(standard, "nothing in this room")], Standard = standard };
+            : new HandHeights { Heights = [new(standard, "nothing in this room")], Standard = standard };
     }
 
     // A bar that starts above the knee is another lift; the room's list goes up to the highest start that is looked for.

@@ -9,7 +9,9 @@ namespace HingeSelector.Candidates;
 /// <param name="assumed">What is taken when nothing is said.</param>
 public sealed class HeightLists(Room? room, Assumptions assumed)
 {
-    private readonly ConcurrentDictionary<(double Start, string Name, bool Pins), IReadOnlyList<(double Height, string Made)>> _made = [];
+    private readonly ConcurrentDictionary<Key, IReadOnlyList<MadeHeight>> _made = [];
+
+    private sealed record Key(double Start, string Name, bool Pins);
 
     /// <summary>The room; null when none is given.</summary>
     public Room? Room => room;
@@ -18,18 +20,19 @@ public sealed class HeightLists(Room? room, Assumptions assumed)
     /// <param name="start">The lowest, m.</param>
     /// <param name="name">What makes the lowest.</param>
     /// <param name="pins">Whether rack pins may hold it.</param>
-    public IReadOnlyList<(double Height, string Made)> From(double start, string name, bool pins) => _made.GetOrAdd((start, name, pins), key => Make(key.Start, key.Name, key.Pins));
+    public IReadOnlyList<MadeHeight> From(double start, string name, bool pins) => _made.GetOrAdd(new Key(start, name, pins), key => Make(key.Start, key.Name, key.Pins));
 
-    private List<(double Height, string Made)> Make(double start, string name, bool pins)
+    private List<MadeHeight> Make(double start, string name, bool pins)
     {
-        var heights = new SortedDictionary<double, string>();
+        var heights = new List<MadeHeight>();
         void Add(double height, string made)
         {
-            if (height <= assumed.HighestStart + HandHeights.SameHeight && !heights.Keys.Any(h => Math.Abs(h - height) < HandHeights.SameHeight))
-                heights.Add(Math.Round(height, 4), made);
+            var rounded = Math.Round(height, 4);
+            if (height <= assumed.HighestStart + HandHeights.SameHeight && !heights.Exists(h => Math.Abs(h.Height - rounded) < HandHeights.SameHeight))
+                heights.Add(new MadeHeight(rounded, made));
         }
 
-        heights.Add(Math.Round(start, 4), name);
+        heights.Add(new MadeHeight(Math.Round(start, 4), name));
         if (room is null)
         {
             for (var h = start + assumed.HeightStep; h <= assumed.HighestStart; h += assumed.HeightStep)
@@ -45,19 +48,28 @@ public sealed class HeightLists(Room? room, Assumptions assumed)
                     Add(h, "rack pins");
             }
         }
-        return [.. heights.Where(h => h.Key >= Math.Round(start, 4) - HandHeights.SameHeight).Select(h => (h.Key, h.Value))];
+        heights.RemoveAll(h => h.Height < Math.Round(start, 4) - HandHeights.SameHeight);
+        heights.Sort(Lowest);
+        return heights;
     }
 
-    private static IEnumerable<(double Height, string Made)> Piles(IReadOnlyList<(double Height, int Pairs)> blocks)
+    private static List<MadeHeight> Piles(IReadOnlyList<(double Height, int Pairs)> blocks)
     {
-        var piles = new List<(double Height, string Made)> { (0, "") };
+        var piles = new List<MadeHeight> { new(0, "") };
         foreach (var (height, pairs) in blocks.OrderByDescending(b => b.Height))
         {
-            piles = [.. piles.SelectMany(p => Enumerable.Range(0, Math.Min(pairs, 4) + 1)
-                .Select(n => (p.Height + (n * height), n == 0 ? p.Made : Join(p.Made, n, height))))];
+            var more = new List<MadeHeight>();
+            foreach (var pile in piles)
+            {
+                for (var n = 0; n <= Math.Min(pairs, 4); n++)
+                    more.Add(n == 0 ? pile : new MadeHeight(pile.Height + (n * height), Join(pile.Made, n, height)));
+            }
+            piles = more;
         }
-        return piles.Where(p => p.Height > 0).OrderBy(p => p.Height);
+        return [.. piles.Where(p => p.Height > 0).OrderBy(p => p.Height)];
     }
+
+    private static int Lowest(MadeHeight a, MadeHeight b) => a.Height.CompareTo(b.Height);
 
     private static string Join(string made, int number, double height)
     {

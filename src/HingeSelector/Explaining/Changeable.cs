@@ -7,8 +7,6 @@ public static class Changeable
 {
     private const string MustBeAnswered = "it must be answered as it is before anyone pulls";
 
-    private static readonly string[] _holding = ["stop-questions", "must-answer", "must-answer-under-18"];
-
     /// <summary>Why a fact is left out; null when it may be proposed.</summary>
     /// <param name="vocabulary">Says it by word and by group.</param>
     /// <param name="word">The fact.</param>
@@ -18,8 +16,11 @@ public static class Changeable
             return own;
         if (vocabulary.Groups.FirstOrDefault(g => g.NotSuggested is not null && word.Groups.Contains(g.Id)) is { } group)
             return group.NotSuggested;
-        return word.Groups.Any(_holding.Contains) ? MustBeAnswered : null;
+        return word.Groups.Any(Holds) ? MustBeAnswered : null;
     }
+
+    // Groups such as must-answer-under-18 name an age.
+    private static bool Holds(string group) => group == "stop-questions" || group.StartsWith("must-answer", StringComparison.Ordinal);
 
     /// <summary>The facts that are left out, by why.</summary>
     public static IReadOnlyList<LeftOut> LeftOut(Vocabulary vocabulary)

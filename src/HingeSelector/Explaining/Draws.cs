@@ -39,6 +39,8 @@ internal sealed class Draws
         {
             var chances = new Chances(Seed ^ ((ulong)(number + 1) * Apart));
             var athlete = Edited.Change(_athlete, Measured(ref chances));
+            if (athlete.HeldHeights.Count > 0)
+                athlete = athlete with { HeldHeights = Held(ref chances) };
             var parameters = Parameters(ref chances);
             // One body: whoever stands out by sex stands out alike in both tables.
             var shape = new double[Segments.Count];
@@ -55,13 +57,25 @@ internal sealed class Draws
         var changes = new List<(AnswerKey, FactValue)>(_measured.Length);
         foreach (var (key, word, value, error) in _measured)
         {
-            var drawn = value + (error * chances.Normal());
-            if (word.Range is { } range)
-                drawn = Math.Clamp(drawn, range.Low, range.High);
-            changes.Add((key, FactValue.Number(drawn)));
+            changes.Add((key, FactValue.Number(Inside(word, value + (error * chances.Normal())))));
         }
         return changes;
     }
+
+    private List<HeldEntry> Held(ref Chances chances)
+    {
+        var entries = new List<HeldEntry>();
+        foreach (var entry in _athlete.HeldHeights)
+        {
+            var answers = new Dictionary<string, Answer>(StringComparer.Ordinal);
+            foreach (var (id, answer) in entry.Answers.OrderBy(a => a.Key, StringComparer.Ordinal))
+                answers.Add(id, answer.Value.IsExact && _book.Vocabulary[id].ErrorOf(answer.Value.Low) is > 0 and var error ? answer with { Value = FactValue.Number(Inside(_book.Vocabulary[id], answer.Value.Low + (error * chances.Normal()))) } : answer);
+            entries.Add(entry with { Answers = answers });
+        }
+        return entries;
+    }
+
+    private static double Inside(Word word, double value) => word.Range is { } range ? Math.Clamp(value, range.Low, range.High) : value;
 
     private ModelParameters Parameters(ref Chances chances)
     {

@@ -49,13 +49,16 @@ public sealed class NextMeasurementFinder
             leftOut);
     }
 
-    private bool IsMissing(Word word) => Sides(word).Any(v => v.State is FactState.NotMeasured or FactState.Expired or FactState.Refused);
+    // A held height is wanted in the first choice; what was seen in another pull says nothing about it.
+    private bool IsMissing(Word word) => word.Id == HeldHeight
+        ? !_decider.Facts[Vocabulary.Reading(word, _book.Variants[_decider.Base.First].Id)!.Slot].IsKnown
+        : Sides(word).Any(v => v.State is FactState.NotMeasured or FactState.Expired or FactState.Refused);
 
     private bool IsRefused(Word word) => Sides(word).Any(v => v.State == FactState.Refused);
 
     private IEnumerable<FactValue> Sides(Word word) => Enumerable.Range(0, word.Sided ? 2 : 1).Select(side => _decider.Facts[word.Slot + side]);
 
-    private bool GoesWithHeldHeight(Word word) => _heldWords.Contains(word.Id) && !_decider.Facts[_book.Vocabulary[HeldHeight].Slot].IsKnown;
+    private static bool GoesWithHeldHeight(Word word) => _heldWords.Contains(word.Id);
 
     private Measure Weigh(Word word, PlausibleValues? held)
     {

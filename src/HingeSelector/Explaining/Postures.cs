@@ -50,8 +50,11 @@ internal sealed class Postures
         foreach (var id in _words)
         {
             var word = _vocabulary[id];
-            if (facts[word.Slot] != _facts[word.Slot] || (word.Sided && facts[word.Slot + 1] != _facts[word.Slot + 1]))
-                return false;
+            for (var i = 0; i < Math.Max(1, word.Readings.Count); i++)
+            {
+                if (facts[word.Slot + i] != _facts[word.Slot + i])
+                    return false;
+            }
         }
         return true;
     }

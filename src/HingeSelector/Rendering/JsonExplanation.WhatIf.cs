@@ -25,7 +25,7 @@ public sealed partial class JsonExplanation
         _json.WriteEndArray();
         _json.WriteBoolean("nothingChanges", difference.IsEmpty);
         _json.WriteString("outcome", OutcomeText.Word(difference.After.Outcome));
-        _json.WriteString("outcomeText", OutcomeText.Headline(difference.After.Outcome));
+        _json.WriteString("outcomeText", OutcomeText.Headline(difference.After));
         WriteStops("newStops", difference.NewStops);
         WriteStops("goneStops", difference.GoneStops);
         // Help first: with an emergency nothing else is told.

@@ -64,7 +64,7 @@ public sealed partial class JsonExplanation : IDisposable
         _json.WriteString("id", answer.Athlete.Id);
         _json.WriteString("name", answer.Athlete.Name);
         _json.WriteString("outcome", OutcomeText.Word(answer.Outcome));
-        _json.WriteString("outcomeText", OutcomeText.Headline(answer.Outcome));
+        _json.WriteString("outcomeText", OutcomeText.Headline(answer));
         WriteStops("stops", answer.Stops);
         _json.WriteStartArray("unanswered");
         foreach (var (word, label) in answer.Unanswered)

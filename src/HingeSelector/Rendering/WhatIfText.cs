@@ -34,7 +34,7 @@ public sealed class WhatIfText(RuleBook book)
     private static IEnumerable<Line> Safety(AnswerDifference difference)
     {
         if (difference.Before.Outcome != difference.After.Outcome)
-            yield return Line.Text("Then", $"{OutcomeText.Headline(difference.After.Outcome)} (now {OutcomeText.Headline(difference.Before.Outcome)})");
+            yield return Line.Text("Then", $"{OutcomeText.Headline(difference.After)} (now {OutcomeText.Headline(difference.Before)})");
         foreach (var line in difference.NewStops.SelectMany(AthleteText.Stop))
             yield return line;
         foreach (var stop in difference.GoneStops)
