@@ -1,5 +1,6 @@
 using HingeSelector.Cli.Choosing;
 using HingeSelector.Cli.Comparing;
+using HingeSelector.Cli.Explaining;
 using HingeSelector.Cli.Frame;
 using HingeSelector.Cli.Ruling;
 using HingeSelector.Cli.Screening;
@@ -21,6 +22,12 @@ public static class Verbs
     public static IReadOnlyList<Verb> All() =>
     [
         new ChooseVerb(),
+        new WhyVerb(),
+        new WhyNotVerb(),
+        new WhatIfVerb(),
+        new TurningPointsVerb(),
+        new NextMeasurementVerb(),
+        new HowSureVerb(),
         new ScreenTemplateVerb(),
         new RulesCheckVerb(),
         new RulesMatrixVerb(),

@@ -55,14 +55,7 @@ public sealed class Selector
     }
 
     /// <summary>Step 1: answers become facts; what has expired is unknown.</summary>
-    internal FactValue[] GatherFacts(AthleteRecord athlete, Question question)
-    {
-        var facts = FactTable.Build(athlete, _book.Vocabulary, question.On, question.Room);
-        var body = AthleteBody.Estimate(facts, _book.Vocabulary, _book.Model);
-        facts[_book.Vocabulary["body-basis"].Slot] = BodyWords.Basis(body);
-        facts[_book.Vocabulary["training-on-file"].Slot] = TrainingWords.OnFile(facts, _book.Vocabulary);
-        return facts;
-    }
+    internal FactValue[] GatherFacts(AthleteRecord athlete, Question question) => AthleteFacts.Gather(_book, athlete, question.On, question.Room);
 
     /// <summary>Step 2: the posture of every variant at its standard set-up.</summary>
     internal (CaseFacts Cases, Candidates Candidates, CandidateTable Table) SolveStandardPostures(FactValue[] facts, Question question)

@@ -5,6 +5,7 @@ var runs = new Dictionary<string, Func<string[], int>>(StringComparer.Ordinal)
 {
     ["agree"] = AgreeRun.Run,
     ["decide"] = DecideRun.Run,
+    ["explain"] = ExplainRun.Run,
     ["demo"] = DemoRun.Run,
     ["first-choices"] = FirstChoicesRun.Run,
     ["mutate"] = MutateRun.Run,

@@ -1,4 +1,5 @@
 using HingeSelector.Cli.Frame;
+using HingeSelector.Explaining;
 using HingeSelector.Recommending;
 using HingeSelector.Rendering;
 using HingeSelector.Rules;

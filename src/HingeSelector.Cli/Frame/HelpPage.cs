@@ -43,6 +43,10 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
         var lines = new List<string> { command.Description ?? "", "", "Use:", "  " + CallOf(command), "" };
         AddCommands(lines, command);
         AddExamples(lines, command, own);
+        foreach (var argument in command.Arguments)
+            AddPair(lines, argument.Name, argument.Description ?? "", NameColumn);
+        if (command.Arguments.Count > 0)
+            lines.Add("");
         AddOptions(lines, "Options:", own is null ? [] : [.. command.Options]);
         AddOptions(lines, "Options of every command:", [.. command.Options.Where(_ => own is null), .. command.Parents.OfType<Command>().SelectMany(p => p.Options).Where(o => o.Recursive)]);
         lines.Add("Exit codes:");

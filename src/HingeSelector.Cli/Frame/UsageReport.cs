@@ -37,7 +37,8 @@ internal static class UsageReport
     public static IReadOnlyList<string> OptionsOf(Command command)
         => [.. command.Options.Concat(command.Parents.OfType<Command>().SelectMany(p => p.Options).Where(o => o.Recursive)).Select(o => o.Name).Order(StringComparer.Ordinal)];
 
-    private static UsageException UnknownOption(string typed, Command command)
+    /// <summary>An option that the command does not take.</summary>
+    public static UsageException UnknownOption(string typed, Command command)
     {
         var equals = typed.IndexOf('=', StringComparison.Ordinal);
         var name = equals < 0 ? typed : typed[..equals];

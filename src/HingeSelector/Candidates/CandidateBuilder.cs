@@ -12,18 +12,24 @@ namespace HingeSelector.Candidates;
 public sealed class CandidateBuilder
 {
     private readonly RuleBook _book;
-    private readonly Room? _room;
+    private readonly HeightLists _heights;
     private readonly FactValue[] _facts;
     private readonly BodyEstimate _body;
     private readonly RangeOfMotion _ranges;
     private readonly double? _disc;
-    private readonly Dictionary<(int Variant, bool Lowest, double? AtLeast, double? GripAtMost, string Stance), Candidate> _searched = [];
+    private readonly Dictionary<(int Variant, bool Lowest, double? AtLeast, double? GripAtMost, string Stance, bool FirstTryOnly), Candidate> _searched = [];
 
     /// <summary>Takes the athlete's facts and the room.</summary>
     public CandidateBuilder(RuleBook book, FactValue[] facts, Room? room)
+        : this(book, facts, new HeightLists(room, book.Assumptions))
+    {
+    }
+
+    /// <summary>Takes the athlete's facts and what the room can make.</summary>
+    public CandidateBuilder(RuleBook book, FactValue[] facts, HeightLists heights)
     {
         _book = book;
-        _room = room;
+        _heights = heights;
         _facts = facts;
         _body = AthleteBody.Estimate(facts, book.Vocabulary, book.Model);
         _ranges = AthleteBody.Ranges(facts, book.Vocabulary, book.Model);
@@ -43,17 +49,20 @@ public sealed class CandidateBuilder
     public IReadOnlyList<Candidate> Standard() => [.. _book.Variants.Select(Standard)];
 
     /// <summary>One variant with the set-up that the search finds inside the wishes.</summary>
-    public Candidate WithChoice(Candidate candidate, SetUpWishes wishes)
+    /// <param name="candidate">The variant at its standard set-up.</param>
+    /// <param name="wishes">What rules ask.</param>
+    /// <param name="firstTryOnly">Whether bands and errors are left out; the first try is the same.</param>
+    public Candidate WithChoice(Candidate candidate, SetUpWishes wishes, bool firstTryOnly = false)
     {
         if (candidate.Pull is null || candidate.Heights is null)
             return candidate;
-        var key = (candidate.Variant.Index, wishes.LowestThatFits, wishes.AtLeast, wishes.GripAtMost, wishes.Word("stance"));
+        var key = (candidate.Variant.Index, wishes.LowestThatFits, wishes.AtLeast, wishes.GripAtMost, wishes.Word("stance"), firstTryOnly);
         if (!_searched.TryGetValue(key, out var found))
-            _searched[key] = found = Search(candidate, candidate.Pull, candidate.Heights, wishes);
+            _searched[key] = found = Search(candidate, candidate.Pull, candidate.Heights, wishes, firstTryOnly);
         return found;
     }
 
-    private Candidate Search(Candidate candidate, PullGeometry standard, HandHeights heights, SetUpWishes wishes)
+    private Candidate Search(Candidate candidate, PullGeometry standard, HandHeights heights, SetUpWishes wishes, bool firstTryOnly)
     {
         var posture = candidate.Variant.Posture!;
         var held = HeldFor(candidate.Variant);
@@ -78,6 +87,7 @@ public sealed class CandidateBuilder
                 wishes.AtLeast is { } metres ? Length.FromMetres(metres) : null),
             Grip = GripFor(posture, held),
             Held = held,
+            FirstTryOnly = firstTryOnly,
         };
         return candidate with { Pull = pull, Choice = SetUpSearch.Choose(_body, _ranges, pull, request, Parameters) };
     }
@@ -128,7 +138,7 @@ public sealed class CandidateBuilder
         var pull = PullOf.Variant(posture);
         var segments = (_body as KnownBody)?.Segments;
         var kneeHeight = segments is null ? (double?)null : segments.Metres(SegmentName.AnkleHeight) + segments.Metres(SegmentName.Shank);
-        var heights = HandHeights.For(posture.Height, posture.Hands == "load-between-feet", _room, _disc, kneeHeight, _book.Assumptions);
+        var heights = HandHeights.For(posture.Height, posture.Hands == "load-between-feet", _heights, _disc, kneeHeight, _book.Assumptions);
         if (segments is null)
             return new Candidate(variant, heights, pull, null, null, null);
         var rough = Rough(posture, heights);

@@ -28,4 +28,10 @@ public sealed record SetUpRequest
 
     /// <summary>What a coach saw at the bar, when confirmed.</summary>
     public HeldHeight? Held { get; init; }
+
+    /// <summary>
+    /// Whether only the first try is wanted. Bands and errors cost ten times as much as the try itself; a simulation that asks
+    /// thousands of times goes without. The first try, its position and its fit are the same either way.
+    /// </summary>
+    public bool FirstTryOnly { get; init; }
 }

@@ -31,6 +31,16 @@ internal sealed class SetUpSearchRun
 
     private sealed record Try(SetUp SetUp, Pose Pose, Fit Fit);
 
+    /// <summary>A row of tries, each solved when it is first looked at: most searches end after a few.</summary>
+    private sealed class Tries(int count, Func<int, Try> solve)
+    {
+        private readonly Try?[] _solved = new Try?[count];
+
+        public int Count => count;
+
+        public Try this[int i] => _solved[i] ??= solve(i);
+    }
+
     public SetUpChoice Choose()
     {
         var (grip, height, tries) = Search();
@@ -43,18 +53,16 @@ internal sealed class SetUpSearchRun
 
         // A held height is a sight of the real thing: from there upwards it counts as fitting.
         var seen = held is not null && chosen.SetUp.HandHeight.Metres >= held.Height.Metres - SameLength;
-        var acrossGrips = new List<Try>();
-        foreach (var one in _request.Grips)
-            acrossGrips.Add(At(_request.Heights[height], one));
+        var lean = _request.FirstTryOnly;
         return new SetUpChoice
         {
             FirstTry = chosen.SetUp,
             Outcome = PostureSolver.Outcome(chosen.Pose, _segments, chosen.SetUp, _parameters),
-            Margins = _finder.Find(chosen.SetUp),
+            Margins = _finder.Find(chosen.SetUp, !lean),
             Fit = seen ? Fit.Fits : chosen.Fit,
             ComputedFit = chosen.Fit,
-            Heights = Band(_request.Heights, tries, height),
-            Grips = Band(_request.Grips, acrossGrips, grip),
+            Heights = lean ? Alone(_request.Heights[height]) : Band(_request.Heights, tries, height),
+            Grips = lean ? Alone(_request.Grips[grip]) : Band(_request.Grips, new Tries(_request.Grips.Count, g => At(_request.Heights[height], _request.Grips[g])), grip),
             ComputedLowest = computedLowest is { } lowest ? _request.Heights[lowest] : null,
             Held = held,
             Reasons = _reasons,
@@ -62,7 +70,7 @@ internal sealed class SetUpSearchRun
     }
 
     /// <summary>Grips in the order in which they are wanted; for each, heights from below. The grip makes the variant, so it goes first.</summary>
-    private (int Grip, int Height, List<Try> Tries) Search()
+    private (int Grip, int Height, Tries Tries) Search()
     {
         var standard = IndexOf(_request.Grips, SetUpSearch.Nearest(_request.Grips, _request.StandardGrip));
         var count = _request.Grips.Count;
@@ -76,13 +84,11 @@ internal sealed class SetUpSearchRun
         if (!_finder.MeasuresHip)
             order = [standard];
 
-        (int Grip, int Height, List<Try> Tries)? best = null;
+        (int Grip, int Height, Tries Tries)? best = null;
         var most = double.NegativeInfinity;
         foreach (var grip in order)
         {
-            var tries = new List<Try>();
-            foreach (var one in _request.Heights)
-                tries.Add(At(one, _request.Grips[grip]));
+            var tries = new Tries(_request.Heights.Count, h => At(_request.Heights[h], _request.Grips[grip]));
             if (!_finder.MeasuresHip || (_request.Height.Kind == HeightRequestKind.Standard && _request.Grip == GripRequest.Standard))
                 return (grip, _floor, tries);
             var height = _request.Height.Kind == HeightRequestKind.Standard
@@ -129,7 +135,7 @@ internal sealed class SetUpSearchRun
         return new Try(setUp, pose, _finder.FitOf(pose, setUp));
     }
 
-    private int? LowestFitting(List<Try> tries)
+    private int? LowestFitting(Tries tries)
     {
         for (var i = _floor; i < tries.Count; i++)
         {
@@ -152,7 +158,7 @@ internal sealed class SetUpSearchRun
         return null;
     }
 
-    private (int Height, Try Chosen) ApplyHeld(HeldHeight held, int computed, List<Try> tries)
+    private (int Height, Try Chosen) ApplyHeld(HeldHeight held, int computed, Tries tries)
     {
         var atLeast = _request.Heights[_floor] > held.Height ? _request.Heights[_floor] : held.Height;
         var height = IndexOf(_request.Heights, SetUpSearch.AtOrAbove(_request.Heights, atLeast, out var tooLow));
@@ -185,7 +191,9 @@ internal sealed class SetUpSearchRun
             Because(ChoiceReason.RaisedAboveStandard);
     }
 
-    private LengthBand Band(IReadOnlyList<Length> values, List<Try> tries, int first)
+    private static LengthBand Alone(Length first) => new(first, null, [], null);
+
+    private LengthBand Band(IReadOnlyList<Length> values, Tries tries, int first)
     {
         var runs = Runs(tries.Count, i => tries[i].Fit != Fit.DoesNotFit);
         (int From, int To)? around = null;
@@ -199,13 +207,13 @@ internal sealed class SetUpSearchRun
         }
 
         if (!_finder.MeasuresHip)
-            return new LengthBand(values[first], null, [], null);
+            return Alone(values[first]);
         var widened = Widen(tries, first);
         return new LengthBand(values[first], around is { } a ? Run(values, a) : null, further, widened is { } w ? Run(values, w) : null);
     }
 
     /// <summary>What fits may fit, so errors are worked out only from the edges outwards.</summary>
-    private (int From, int To)? Widen(List<Try> tries, int first)
+    private (int From, int To)? Widen(Tries tries, int first)
     {
         if (!May(first))
             return null;

@@ -142,7 +142,9 @@ public sealed class YamlReader
                 seen.Add(name.Value, name.Span);
             entries.Add(new(name, value));
         }
-        return new YamlMap(entries, Span(start.Start, 1));
+        // For a pair without braces in a list the library tells no place: there the map starts with its key.
+        var placed = start.Style != MappingStyle.Flow || start.Start.Index > 0 || _source.Text.StartsWith('{') || entries.Count == 0;
+        return new YamlMap(entries, placed ? Span(start.Start, 1) : entries[0].Key.Span with { Length = 1 });
     }
 
     private SourceSpan Span(Mark start, Mark end)

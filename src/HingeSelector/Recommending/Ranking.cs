@@ -85,7 +85,7 @@ internal sealed class Ranking
             tied.Clear();
     }
 
-    private static bool NoLongerFits(Candidate candidate) => candidate.Choice is { Fit: Posture.Fit.DoesNotFit } choice
+    internal static bool NoLongerFits(Candidate candidate) => candidate.Choice is { Fit: Posture.Fit.DoesNotFit } choice
         && choice.Margins is not { HipFlexion: null or { MayBeEnough: true }, HipAbduction: null or { MayBeEnough: true }, TurnOut: null or { MayBeEnough: true } };
 
     private RankedCandidate Build(int variant, int place, bool tied)

@@ -22,7 +22,8 @@ internal static class WishList
         return [.. book.Variants.Select(v => SetUpWishes.Merge(changes[v.Index], Permitted(book, v)))];
     }
 
-    private static HashSet<string> Permitted(RuleBook book, Knowledge.Variant variant)
+    /// <summary>Set-up changes that a variant permits.</summary>
+    internal static HashSet<string> Permitted(RuleBook book, Knowledge.Variant variant)
     {
         var word = book.Vocabulary["permits"];
         var bits = variant.Words.First(w => w.Slot == word.Slot).Value.Bits;

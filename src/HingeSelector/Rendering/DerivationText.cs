@@ -1,4 +1,5 @@
 using System.Globalization;
+using HingeSelector.Explaining;
 using HingeSelector.Recommending;
 using HingeSelector.Rules;
 using HingeSelector.Rules.Conclusions;

@@ -80,7 +80,7 @@ public sealed partial class VocabularyReader
         if (map is null)
             return null;
         var id = map.Required("group");
-        var group = new WordGroup(id?.Value ?? "", map.Required("label")?.Value ?? "", map.Required("blanket")?.Value, map.Required("means")?.Value);
+        var group = new WordGroup(id?.Value ?? "", map.Required("label")?.Value ?? "", map.Required("blanket")?.Value, map.Required("means")?.Value, map.Scalar("not suggested")?.Value);
         map.Finish();
         return id is null ? null : group;
     }
@@ -148,7 +148,7 @@ public sealed partial class VocabularyReader
         var kind = Pick(map, "kind", _kinds);
         if (id is null || label is null || about is null || kind is null)
         {
-            foreach (var key in new[] { "unit", "sides", "worse", "range", "usual", "error", "error share", "error source", "lifetime", "ends when grown", "group", "in force from", "protocol", "values", "values with sides", "what was named stays", "not below", "read by pull" })
+            foreach (var key in new[] { "unit", "sides", "worse", "range", "usual", "error", "error share", "error source", "lifetime", "ends when grown", "group", "in force from", "protocol", "values", "values with sides", "minutes", "typical", "not suggested", "what was named stays", "not below", "read by pull" })
                 map.Known(key);
             return null;
         }
@@ -180,6 +180,9 @@ public sealed partial class VocabularyReader
             Lifetime = ReadLifetime(map),
             Groups = [.. map.Scalars("group").Select(g => g.Value)],
             InForceFrom = ReadDate(map.Scalar("in force from")) ?? DateOnly.MinValue,
+            Minutes = map.Scalar("minutes") is { } minutes ? ReadMinutes(minutes) : null,
+            Typical = map.Node("typical") is { } typical ? ReadTypical(typical, dimension, sided) : null,
+            NotSuggested = map.Scalar("not suggested")?.Value,
             Protocol = map.Scalar("protocol")?.Value,
             NamedStays = map.Scalar("what was named stays")?.Value == "yes",
             NotBelow = map.Scalar("not below")?.Value,

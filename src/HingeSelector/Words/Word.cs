@@ -69,6 +69,15 @@ public sealed record Word
     /// <summary>First day on which a blanket answer covers it.</summary>
     public DateOnly InForceFrom { get; init; } = DateOnly.MinValue;
 
+    /// <summary>Minutes that measuring or asking it takes; null when nobody has said.</summary>
+    public double? Minutes { get; init; }
+
+    /// <summary>What people show who were not measured yet; null when no spread is on file.</summary>
+    public TypicalSpread? Typical { get; init; }
+
+    /// <summary>Why no explanation suggests another value; null when one may.</summary>
+    public string? NotSuggested { get; init; }
+
     /// <summary>Page in content/protocols/.</summary>
     public string? Protocol { get; init; }
 

@@ -13,7 +13,7 @@ public sealed class HandHeightsTests
     {
         var room = new Room { Name = "room", Blocks = [(0.05004, 1), (0.05002, 1)] };
 
-        var heights = HandHeights.For(new HeightRule(HeightRuleKind.Floor, 0), false, room, 0.45, null, RepositoryFiles.Book.Assumptions).Heights;
+        var heights = HandHeights.For(new HeightRule(HeightRuleKind.Floor, 0), false, new HeightLists(room, RepositoryFiles.Book.Assumptions), 0.45, null, RepositoryFiles.Book.Assumptions).Heights;
 
         heights.Select(h => h.Height).ShouldBe([0.225, 0.275, 0.3251]);
     }

@@ -1,5 +1,6 @@
 using HingeSelector.Cli;
 using HingeSelector.Diagnostics;
+using HingeSelector.Explaining;
 using HingeSelector.Recommending;
 using HingeSelector.Rendering;
 using HingeSelector.Screening;

@@ -128,6 +128,17 @@ public static class RuleBookReader
             bag.Add(Problems.UnknownSource(word.Span, word.ErrorSource!, [.. sources.Keys]));
         foreach (var word in vocabulary.Words.Where(w => (w.Error ?? w.ErrorShare) is not null && w.ErrorSource is null))
             bag.Add(Problems.MissingKey(word.Span, "error source", $"the fact '{word.Id}'"));
+        foreach (var word in vocabulary.Words.Where(w => w.Typical is not null))
+            CheckTypical(word, word.Typical!, sources, bag);
+    }
+
+    private static void CheckTypical(Word word, TypicalSpread typical, IReadOnlyDictionary<string, Source> sources, DiagnosticBag bag)
+    {
+        foreach (var source in typical.Sources.Where(s => !sources.ContainsKey(s)))
+            bag.Add(Problems.UnknownSource(word.Span, source, [.. sources.Keys]));
+        var grade = Parse.Grade(new YamlScalar(typical.Grade, false, word.Span), bag);
+        if (grade is not (null or Grade.Practice) && typical.Sources.Count == 0)
+            bag.Add(Problems.GradeWithoutSource(word.Span, typical.Grade));
     }
 
     private static List<(string Topic, MapReader Map)> ReadTopics(RuleFiles files, YamlTrees trees, DiagnosticBag bag)

@@ -1,7 +1,7 @@
 using HingeSelector.Recommending;
 using HingeSelector.Rules;
 
-namespace HingeSelector.Rendering;
+namespace HingeSelector.Explaining;
 
 /// <summary>A rule that holds, condition by condition.</summary>
 /// <param name="Rule">The rule.</param>

@@ -6,7 +6,7 @@ using HingeSelector.Rules.Conditions;
 using HingeSelector.Rules.Evaluating;
 using HingeSelector.Words;
 
-namespace HingeSelector.Rendering;
+namespace HingeSelector.Explaining;
 
 /// <summary>Everything that led to the score of one variant for one athlete: decided anew by the same engine on the same facts.</summary>
 public sealed class Derivation
@@ -39,18 +39,9 @@ public sealed class Derivation
     /// <param name="variant">The variant.</param>
     public static Derivation Of(RuleBook book, IRuleEngine engine, Question question, Variant variant)
     {
-        var selector = new Selector(book, engine);
-        var loop = new LoopEvaluator(book);
-        var facts = selector.GatherFacts(question.Athlete, question);
-        var (cases, candidates, table) = selector.SolveStandardPostures(facts, question);
-        var session = engine.Start(cases);
-        var decided = session.First();
-        Selector.AddChosenPostures(cases, selector.SearchSetUps(facts, question, candidates, decided), table);
-        session.Second();
-        // Findings that are open are told apart only by the loop evaluator.
-        var explained = loop.First(cases);
-        loop.Second(cases, explained);
-        var fired = decided.Fired.Where(f => f.Candidate < 0 || f.Candidate == variant.Index).Order().ToList();
+        var decided = DecidedCase.Of(book, engine, question);
+        var (cases, explained) = (decided.Cases, decided.Explained);
+        var fired = decided.Fired.Where(f => f.Candidate < 0 || f.Candidate == variant.Index).ToList();
         var tracer = new Tracer(book, cases, explained.Findings);
         return new Derivation(
             variant,

@@ -1,6 +1,6 @@
 using HingeSelector.Knowledge;
 
-namespace HingeSelector.Rendering;
+namespace HingeSelector.Explaining;
 
 /// <summary>How the points of one criterion come about.</summary>
 /// <param name="Criterion">The criterion.</param>
