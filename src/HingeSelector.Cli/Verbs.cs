@@ -22,5 +22,7 @@ public static class Verbs
         new ScreenTemplateVerb(),
         new RulesCheckVerb(),
         new RulesMatrixVerb(),
+        new RulesListVerb(),
+        new RulesShowVerb(),
     ];
 }

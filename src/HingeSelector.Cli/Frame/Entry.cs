@@ -57,7 +57,7 @@ public static class Entry
     private static int Call(IReadOnlyList<string> args, Surroundings around)
     {
         var line = Tree(around).Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
-        if (line.Errors.Count > 0)
+        if (line.Errors.Count > 0 || UsageReport.TakenForAName(line) is not null)
             throw UsageReport.Of(line);
         return line.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = around.Output, Error = around.Error });
     }

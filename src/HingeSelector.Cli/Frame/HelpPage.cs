@@ -52,7 +52,7 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
     private static string CallOf(Command command)
     {
         var path = string.Join(' ', command.Parents.OfType<Command>().Reverse().Select(c => c.Name).Append(command.Name));
-        return path + (command.Subcommands.Count > 0 ? " COMMAND [options]" : " [options]");
+        return path + string.Concat(command.Arguments.Select(a => " " + a.Name)) + (command.Subcommands.Count > 0 ? " COMMAND [options]" : " [options]");
     }
 
     private void AddCommands(List<string> lines, Command command)

@@ -10,7 +10,7 @@ internal static class UsageReport
     public static UsageException Of(ParseResult line)
     {
         var command = line.CommandResult.Command;
-        var unknown = line.UnmatchedTokens.FirstOrDefault(t => t.StartsWith('-') && t.Length > 1);
+        var unknown = line.UnmatchedTokens.FirstOrDefault(IsOption) ?? TakenForAName(line);
         if (unknown is not null)
             return UnknownOption(unknown, command);
         foreach (var error in line.Errors)
@@ -22,8 +22,16 @@ internal static class UsageReport
             return UnknownWord(line.UnmatchedTokens[0], command);
         if (command.Subcommands.Count > 0)
             return new UsageException($"'{PathOf(command)}' needs a command.", $"Known: {string.Join(", ", command.Subcommands.Select(c => c.Name))}.");
-        return new UsageException(line.Errors[0].Message);
+        return line.Errors[0].SymbolResult is ArgumentResult { Argument: var argument }
+            ? new UsageException($"'{PathOf(command)}' needs {string.Join(" and ", command.Arguments.Select(a => a.Name))}; {argument.Name} is missing.", argument.Description)
+            : new UsageException(line.Errors[0].Message);
     }
+
+    /// <summary>A mistyped option that the parser has taken for one of the names that a command expects; null without one.</summary>
+    public static string? TakenForAName(ParseResult line)
+        => line.CommandResult.Children.OfType<ArgumentResult>().SelectMany(a => a.Tokens).Select(t => t.Value).FirstOrDefault(IsOption);
+
+    private static bool IsOption(string token) => token.StartsWith('-') && token.Length > 1;
 
     /// <summary>Every option that a command takes.</summary>
     public static IReadOnlyList<string> OptionsOf(Command command)
