@@ -24,5 +24,6 @@ public static class Verbs
         new RulesMatrixVerb(),
         new RulesListVerb(),
         new RulesShowVerb(),
+        new RulesNewVerb(),
     ];
 }
