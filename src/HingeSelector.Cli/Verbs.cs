@@ -25,5 +25,6 @@ public static class Verbs
         new RulesListVerb(),
         new RulesShowVerb(),
         new RulesNewVerb(),
+        new RulesRenameVerb(),
     ];
 }
