@@ -26,5 +26,6 @@ public static class Verbs
         new RulesShowVerb(),
         new RulesNewVerb(),
         new RulesRenameVerb(),
+        new RulesWatchVerb(),
     ];
 }

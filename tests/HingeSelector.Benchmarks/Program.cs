@@ -9,6 +9,7 @@ var runs = new Dictionary<string, Func<string[], int>>(StringComparer.Ordinal)
     ["first-choices"] = FirstChoicesRun.Run,
     ["population"] = PopulationRun.Run,
     ["rank"] = RankRun.Run,
+    ["watch"] = WatchRun.Run,
 };
 if (args.Length > 0 && runs.TryGetValue(args[0], out var run))
     return run(args[1..]);
