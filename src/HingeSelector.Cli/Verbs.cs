@@ -27,5 +27,6 @@ public static class Verbs
         new RulesNewVerb(),
         new RulesRenameVerb(),
         new RulesWatchVerb(),
+        new RulesFormatVerb(),
     ];
 }
