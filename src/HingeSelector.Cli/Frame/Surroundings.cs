@@ -62,6 +62,13 @@ public sealed class Surroundings : IDisposable
         Pause = new Interruption().Pause,
     };
 
+    /// <summary>Writes rows of the answer.</summary>
+    public void PrintRows(IEnumerable<string> rows)
+    {
+        foreach (var row in rows)
+            Output.WriteLine(row);
+    }
+
     /// <inheritdoc/>
     public void Dispose()
     {

@@ -10,7 +10,7 @@ internal static class UsageReport
     public static UsageException Of(ParseResult line)
     {
         var command = line.CommandResult.Command;
-        var unknown = line.UnmatchedTokens.FirstOrDefault(IsOption) ?? TakenForAName(line);
+        var unknown = line.UnmatchedTokens.FirstOrDefault(t => t.StartsWith('-') && t.Length > 1);
         if (unknown is not null)
             return UnknownOption(unknown, command);
         foreach (var error in line.Errors)
@@ -27,11 +27,12 @@ internal static class UsageReport
             : new UsageException(line.Errors[0].Message);
     }
 
-    /// <summary>A mistyped option that the parser has taken for one of the names that a command expects; null without one.</summary>
-    public static string? TakenForAName(ParseResult line)
-        => line.CommandResult.Children.OfType<ArgumentResult>().SelectMany(a => a.Tokens).Select(t => t.Value).FirstOrDefault(IsOption);
-
-    private static bool IsOption(string token) => token.StartsWith('-') && token.Length > 1;
+    /// <summary>An option that is not known and was taken for the name that the command wants, or null.</summary>
+    public static UsageException? OfSwallowedOption(ParseResult line)
+    {
+        var swallowed = line.CommandResult.Children.OfType<ArgumentResult>().SelectMany(a => a.Tokens).FirstOrDefault(t => t.Value.StartsWith('-') && t.Value.Length > 1);
+        return swallowed is null ? null : UnknownOption(swallowed.Value, line.CommandResult.Command);
+    }
 
     /// <summary>Every option that a command takes.</summary>
     public static IReadOnlyList<string> OptionsOf(Command command)

@@ -13,7 +13,7 @@ public sealed class RulesFormatVerb : Verb
 
     /// <summary>Declares the option.</summary>
     public RulesFormatVerb()
-        : base("format", "Bring the files of rules/ into one layout: order of keys, indentation, empty lines. Comments stay, what the rules say stays; files that are not YAML are left alone and told.")
+        : base("format", "Bring the files of rules/ into one layout; comments stay.")
         => _check = Flag("--check", "Write nothing; name the files that would change (exit code 1 when there are any).");
 
     /// <inheritdoc/>

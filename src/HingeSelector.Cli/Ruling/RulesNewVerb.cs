@@ -18,10 +18,10 @@ public sealed class RulesNewVerb : Verb
 
     /// <summary>Declares argument and option.</summary>
     public RulesNewVerb()
-        : base("new", "Begin a rule: a new file rules/DIR/ID.yaml with the rule, its tries and marked places to fill. The text under 'because' is the page of the rule; 'rules show' prints it.")
+        : base("new", "Begin a rule: a new file rules/DIR/ID.yaml with marked places to fill.")
     {
         _id = Name("ID", "Id of the new rule: small letters, digits, hyphens.");
-        _topic = Value("--topic", "DIR", "Folder of rules/ in which the file goes, such as cautions.");
+        _topic = Value("--topic", "DIR", "Folder of rules/ in which the file goes, such as cautions. The text under 'because' is the page of the rule; 'rules show' prints it.");
     }
 
     /// <inheritdoc/>

@@ -16,7 +16,7 @@ public sealed class RulesRenameVerb : Verb
 
     /// <summary>Declares the arguments.</summary>
     public RulesRenameVerb()
-        : base("rename", "Rename a rule, finding, source or word everywhere in rules/; comments and layout stay, and nothing is written unless the result says the same.")
+        : base("rename", "Rename a rule, finding, source or word everywhere in rules/, or nowhere.")
     {
         _old = Name("OLD", "Id of a rule, finding, source or word.");
         _new = Name("NEW", "Its new id: small letters, digits, hyphens; named by nothing yet.");

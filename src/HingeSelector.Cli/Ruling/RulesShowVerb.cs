@@ -16,7 +16,7 @@ public sealed class RulesShowVerb : Verb
 
     /// <summary>Declares argument and option.</summary>
     public RulesShowVerb()
-        : base("show", "Read one rule aloud: conditions, conclusions, reason, grade, sources, findings, tries.")
+        : base("show", "Read one rule aloud, with its sources, findings and tries.")
     {
         _id = Name("ID", "Id of a rule; 'rules list' shows them.");
         _format = Value("--format", "FORMAT", $"{string.Join(", ", _formats)} (default: table).");

@@ -17,7 +17,7 @@ public sealed class RulesWatchVerb : Verb
 
     /// <summary>Declares the options.</summary>
     public RulesWatchVerb()
-        : base("watch", "Tell the ranking of one athlete anew whenever a file of rules/ or of the athlete is saved; faulty files keep the last good answer. Ctrl+C ends it.")
+        : base("watch", "Tell the ranking of one athlete anew at every save; Ctrl+C ends it.")
     {
         _screen = Value("--screen", "FILE", "Screen of one athlete (YAML).");
         _roster = Value("--roster", "FILE", "Athletes, one a row (CSV). Needs --athlete.");

@@ -77,8 +77,9 @@ public sealed record HandHeights
     private static HandHeights Free(double share, Assumptions assumed)
     {
         var standard = Math.Round(share, 2);
-        var heights = new List<MadeHeight>();
-        for (var h = standard; h <= assumed.HighestStart + SameHeight; h += assumed.HeightStep)
+        // The turning point itself is always there, also for shanks so long that it lies above the highest start.
+        var heights = new List<MadeHeight> { new(standard, "turning point") };
+        for (var h = standard + assumed.HeightStep; h <= assumed.HighestStart + SameHeight; h += assumed.HeightStep)
             heights.Add(new MadeHeight(h, "turning point"));
         return new HandHeights { Heights = heights, Standard = standard };
     }
@@ -103,7 +104,7 @@ public sealed record HandHeights
                 heights.Add(new MadeHeight(rounded, made));
         }
 
-        Add(start, name);
+        heights.Add(new MadeHeight(Math.Round(start, 4), name));
         if (room is null)
         {
             for (var h = start + assumed.HeightStep; h <= assumed.HighestStart; h += assumed.HeightStep)

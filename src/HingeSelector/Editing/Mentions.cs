@@ -8,14 +8,14 @@ namespace HingeSelector.Editing;
 internal sealed class Mentions
 {
     // Below these keys stand words and findings as keys.
-    private static readonly HashSet<string> _holdWordKeys = new(StringComparer.Ordinal) { "when", "given", "allow only", "words" };
+    private static readonly HashSet<string> _holdWordKeys = new(StringComparer.Ordinal) { "when", "given", "also with", "not with", "allow only", "words" };
 
     private static readonly Dictionary<IdKind, HashSet<string>> _holdIds = new()
     {
         [IdKind.Rule] = new(StringComparer.Ordinal) { "rule", "off", "of" },
-        [IdKind.Finding] = new(StringComparer.Ordinal) { "finding", "of" },
+        [IdKind.Finding] = new(StringComparer.Ordinal) { "finding", "of", "open without" },
         [IdKind.Source] = new(StringComparer.Ordinal) { "source", "sources", "error source", "of" },
-        [IdKind.Word] = new(StringComparer.Ordinal) { "fact", "word", "not below", "of" },
+        [IdKind.Word] = new(StringComparer.Ordinal) { "fact", "word", "not below", "of", "open without" },
     };
 
     private readonly IdKind _kind;
@@ -47,7 +47,7 @@ internal sealed class Mentions
                 foreach (var item in list.Items)
                     Walk(item, key, wordKeys);
                 break;
-            case YamlScalar scalar when _holdIds[_kind].Contains(key) && IsId(scalar.Value):
+            case YamlScalar scalar when _holdIds[_kind].Contains(key) && IsId(scalar.Value.Split(',')[0].Trim()):
                 _places.Add(scalar.Span);
                 break;
         }

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using HingeSelector.Diagnostics;
+using HingeSelector.Examples;
 using HingeSelector.Reading;
 using HingeSelector.Rules;
 using HingeSelector.Rules.Reading;
@@ -38,7 +39,7 @@ public sealed record Renaming(IdKind Kind, IReadOnlyDictionary<string, string> T
         var after = texts.Aggregate(files, (all, one) => all.With(one.Key, one.Value));
         var bag = new DiagnosticBag();
         var renamed = RuleBookReader.Read(after, bag);
-        if (renamed is null || bag.HasErrors || places == 0 || !SaysTheSame(book, renamed, kind, from, to))
+        if (renamed is null || bag.HasErrors || places == 0 || !SaysTheSame(book, renamed, kind, from, to) || FaultyExamples(renamed) > FaultyExamples(book))
             return null;
         return new Renaming(kind, texts, places, Tokens(after, from));
     }
@@ -81,6 +82,14 @@ public sealed record Renaming(IdKind Kind, IReadOnlyDictionary<string, string> T
         var (was, isNow) = (BookPrint.Of(before), BookPrint.Of(after));
         return was.Count == isNow.Count && KindOf(after, to) == kind && KindOf(after, from) is null
             && was.All(rule => isNow.TryGetValue(kind == IdKind.Rule && rule.Key == from ? to : rule.Key, out var print) && New(print) == New(rule.Value));
+    }
+
+    // A name that was left behind in an example shows when the examples are run.
+    private static int FaultyExamples(RuleBook book)
+    {
+        var bag = new DiagnosticBag();
+        new ExampleRunner(book).RunAll(bag);
+        return bag.ErrorCount;
     }
 
     private static IReadOnlyList<SourceSpan> Tokens(RuleFiles files, string id)

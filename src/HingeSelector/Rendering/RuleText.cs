@@ -24,7 +24,7 @@ public static class RuleText
             yield return line;
         foreach (var line in Labelled("Gives", RuleLister.Given(book, rule).Select(f => $"the finding \"{f.Label}\" ({f.Id}), read by {Places(ReadersOf(book, f))}")))
             yield return line;
-        foreach (var line in Labelled("Try", rule.Tries.Count == 0 ? ["none yet"] : rule.Tries.Select(t => ExampleText.Of(book, t))))
+        foreach (var line in Labelled("Try", rule.Tries.Count == 0 ? ["none yet"] : rule.Tries.Select(t => TryText.Of(book, t))))
             yield return line;
     }
 

@@ -70,11 +70,13 @@ public class RuleFormatTests
         if (!text.Contains("\nrules:\n", StringComparison.Ordinal) && !text.StartsWith("rules:\n", StringComparison.Ordinal))
             return text;
         var lines = text.Split('\n').ToList();
+        var inTries = false;
         for (var i = 1; i < lines.Count; i++)
         {
             if (lines[i].StartsWith("    grade: ", StringComparison.Ordinal) && lines[i - 1].StartsWith("    because: ", StringComparison.Ordinal))
                 (lines[i], lines[i - 1]) = (lines[i - 1] + "   ", lines[i]);
-            else if (lines[i].StartsWith("      - given: ", StringComparison.Ordinal) || lines[i].StartsWith("        for: ", StringComparison.Ordinal) || lines[i].StartsWith("        expect: ", StringComparison.Ordinal))
+            inTries = lines[i].Length > 0 && (lines[i] == "    tries:" || (inTries && lines[i].StartsWith("      ", StringComparison.Ordinal)));
+            if (inTries && lines[i] != "    tries:")
                 lines[i] = "  " + lines[i];
         }
         return string.Join("\r\n", lines);

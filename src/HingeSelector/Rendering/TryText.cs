@@ -4,7 +4,7 @@ using HingeSelector.Rules;
 namespace HingeSelector.Rendering;
 
 /// <summary>Reads the examples of a rule aloud.</summary>
-internal static class ExampleText
+internal static class TryText
 {
     /// <summary>What is given, for which variant, and what is expected.</summary>
     public static string Of(RuleBook book, RuleExample example)
