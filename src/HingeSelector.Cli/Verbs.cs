@@ -38,5 +38,11 @@ public static class Verbs
         new RulesReplayVerb(),
         new RulesImpactVerb(),
         new PhilosophyCompareVerb(),
+        new RulesListVerb(),
+        new RulesShowVerb(),
+        new RulesNewVerb(),
+        new RulesRenameVerb(),
+        new RulesWatchVerb(),
+        new RulesFormatVerb(),
     ];
 }

@@ -13,6 +13,7 @@ var runs = new Dictionary<string, Func<string[], int>>(StringComparer.Ordinal)
     ["population"] = PopulationRun.Run,
     ["rank"] = RankRun.Run,
     ["sealed"] = SealedRun.Run,
+    ["watch"] = WatchRun.Run,
 };
 if (args.Length > 0 && runs.TryGetValue(args[0], out var run))
     return run(args[1..]);

@@ -73,9 +73,13 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
         lines.Add("");
     }
 
+    // The first page shows one example a group, so that it stays one page.
+    private IEnumerable<Verb> Shown(Command command)
+        => command is RootCommand ? verbs.DistinctBy(v => v.Group ?? v.Command.Name) : verbs.Where(v => v.Group == command.Name);
+
     private void AddExamples(List<string> lines, Command command, Verb? own)
     {
-        var examples = own is not null ? own.Examples : [.. verbs.Where(v => command is RootCommand || v.Group == command.Name).Select(v => v.Examples[0])];
+        var examples = own is not null ? own.Examples : [.. Shown(command).Select(v => v.Examples[0])];
         lines.Add("Examples:");
         lines.AddRange(examples.Select(e => "  " + e));
         lines.Add("");

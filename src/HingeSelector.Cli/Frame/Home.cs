@@ -15,18 +15,21 @@ public static class Home
     /// <summary>The texts of the rules folder.</summary>
     public static RuleFiles Files(ParseResult line, Surroundings around)
     {
-        var folder = Folder(line.GetValue(GlobalOptions.Home), around);
+        var folder = RulesFolder(line, around);
         if (line.GetValue(GlobalOptions.Verbose))
-            around.Error.WriteLine($"Rules from {Path.Combine(folder, Rules)}");
+            around.Error.WriteLine($"Rules from {folder}");
         try
         {
-            return RuleFiles.FromFolder(Path.Combine(folder, Rules));
+            return RuleFiles.FromFolder(folder);
         }
         catch (FaultyFilesException fault)
         {
             throw new FaultyInputException(ExitCode.BadRules, fault.Diagnostics);
         }
     }
+
+    /// <summary>Full path of the rules folder.</summary>
+    public static string RulesFolder(ParseResult line, Surroundings around) => Path.Combine(Folder(line.GetValue(GlobalOptions.Home), around), Rules);
 
     /// <summary>Names of the pages on how to measure, without their ending; none where the folder is missing.</summary>
     public static IReadOnlyCollection<string> ProtocolPages(ParseResult line, Surroundings around)

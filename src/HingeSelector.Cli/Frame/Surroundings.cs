@@ -44,6 +44,9 @@ public sealed class Surroundings : IDisposable
     /// <summary>Reads a variable of the environment.</summary>
     public Func<string, string?> Variable { get; init; } = _ => null;
 
+    /// <summary>Waits for a time; false when somebody asks to end instead.</summary>
+    public Func<TimeSpan, bool> Pause { get; init; } = _ => false;
+
     /// <summary>Whether headings may be set off with escape sequences.</summary>
     public bool MayStyle => OutputIsTerminal && string.IsNullOrEmpty(Variable("NO_COLOR")) && Variable("TERM") != "dumb";
 
@@ -56,6 +59,7 @@ public sealed class Surroundings : IDisposable
         OutputIsTerminal = !Console.IsOutputRedirected,
         ErrorIsTerminal = !Console.IsErrorRedirected,
         Variable = Environment.GetEnvironmentVariable,
+        Pause = new Interruption().Pause,
     };
 
     /// <summary>Writes rows of the answer.</summary>

@@ -29,6 +29,14 @@ public abstract class Verb
         return option;
     }
 
+    /// <summary>Adds a name that stands behind the verb.</summary>
+    protected Argument<string> Name(string placeholder, string help)
+    {
+        var argument = new Argument<string>(placeholder) { Description = help };
+        Command.Arguments.Add(argument);
+        return argument;
+    }
+
     /// <summary>Adds an option without a value.</summary>
     protected Option<bool> Flag(string name, string help)
     {

@@ -18,7 +18,7 @@ internal sealed record CliRun(int Code, string Output, string Error)
 
     public static CliRun Of(params string[] args) => Of(args, "");
 
-    public static CliRun Of(IReadOnlyList<string> args, string input, bool terminal = false, Func<string, string?>? variable = null, string? folder = null)
+    public static CliRun Of(IReadOnlyList<string> args, string input, bool terminal = false, Func<string, string?>? variable = null, string? folder = null, Func<TimeSpan, bool>? pause = null)
     {
         using var output = new MemoryStream();
         using var error = new MemoryStream();
@@ -30,6 +30,7 @@ internal sealed record CliRun(int Code, string Output, string Error)
             OutputIsTerminal = terminal,
             ErrorIsTerminal = terminal,
             Variable = variable ?? (_ => null),
+            Pause = pause ?? (_ => false),
         };
         var code = Entry.Run(args, around);
         return new CliRun(code, Encoding.UTF8.GetString(output.ToArray()), Encoding.UTF8.GetString(error.ToArray()));

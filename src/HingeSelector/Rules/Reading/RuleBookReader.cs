@@ -178,8 +178,11 @@ public static class RuleBookReader
         var rules = new Dictionary<string, Rule>(StringComparer.Ordinal);
         foreach (var (topic, map) in topics)
         {
+            var mayBeUnfilled = UnfilledPlaces.MayStandIn(map.Span.Source);
             foreach (var node in map.List("rules"))
             {
+                if (mayBeUnfilled && UnfilledPlaces.Report(node, bag))
+                    continue;
                 if (reader.Read(node, topic) is { } rule && !rules.TryAdd(rule.Id, rule))
                     bag.Add(Problems.DuplicateId(rule.Span, "rule", rule.Id, rules[rule.Id].Span));
             }
