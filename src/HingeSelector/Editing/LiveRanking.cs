@@ -25,8 +25,9 @@ public sealed class LiveRanking(Func<RuleBook, IRuleEngine> engine, Func<RuleBoo
         faults = [.. bag.Sorted.Where(d => d.Severity == Severity.Error)];
         if (book is null || faults.Count > 0)
             return null;
-        var underway = engine(book);
-        var recommendation = new Selector(book, underway).Choose(ask(book));
-        return Last = new LiveAnswer(book, recommendation, Last);
+        var question = ask(book);
+        var under = book.Under(question.Philosophy);
+        var recommendation = new Selector(under, engine(under)).Choose(question);
+        return Last = new LiveAnswer(under, recommendation, Last);
     }
 }
