@@ -14,6 +14,6 @@ public static class ProgramWords
         "hip-flexion-pelvis-held", "history", "hours-since-hard-throwing", "implement", "knee-to-wall", "limb-difference", "mass", "name",
         "permits", "pulled-before", "sex", "shank-length", "shoulder-external-rotation", "shoulder-flexion", "shoulder-internal-rotation",
         "sole-thickness", "stance", "start", "stature", "stature-now", "straight-leg-raise", "straight-leg-raise-pelvis-held",
-        "takes-straps", "tested-1rm", "tested-1rm-straps", "thigh-length", "throwing-side", "training-age", "trunk-length",
+        "takes-straps", "tested-1rm", "tested-1rm-straps", "thigh-length", "throwing-side", "training-age", "training-group", "trunk-length",
     }.ToFrozenSet(StringComparer.Ordinal);
 }

@@ -111,7 +111,7 @@ public sealed class ImpactTests : IDisposable
     [Fact]
     public void A_hold_that_disappears_fails_as_well()
     {
-        _home.Edit("vocabulary.yaml", "group: must-answer, lifetime: 365 days, protocol: health-questionnaire", "lifetime: 365 days, protocol: health-questionnaire");
+        _home.Edit("vocabulary.yaml", "group: must-answer, not suggested: only its own answer counts, lifetime: 365 days, protocol: health-questionnaire", "lifetime: 365 days, protocol: health-questionnaire");
         var roster = Path.Combine(_home.Folder, "club.csv");
         File.WriteAllText(roster, File.ReadAllText(Path.Combine(RepositoryFiles.Root, CliRun.Roster)).Replace(",clear,", ",,", StringComparison.Ordinal));
         var run = ImpactIn(_home.Folder, roster);

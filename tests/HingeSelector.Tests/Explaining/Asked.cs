@@ -27,7 +27,8 @@ internal static class Asked
     public static IEnumerable<Question> People(int count, int seed, double gaps = 0)
     {
         var rooms = TrainingRooms.All();
-        var philosophies = Book.Philosophies.Values.OrderBy(p => p.Id, StringComparer.Ordinal).ToList();
+        // Their weights only: whose rules differ has a book of its own.
+        var philosophies = Book.Philosophies.Values.OrderBy(p => p.Id, StringComparer.Ordinal).Select(p => p with { ChangesRules = false }).ToList();
         var random = new Random(seed);
         var i = 0;
         foreach (var athlete in SurveyPeople.Draw(Book.Vocabulary, Day, seed, count))

@@ -12,11 +12,11 @@ internal static class RulesFolder
     /// <summary>The shipped files.</summary>
     public static RuleFiles Shipped => _shipped.Value;
 
-    /// <summary>Vocabulary, variants and all else as shipped, but only the given topic files.</summary>
+    /// <summary>Vocabulary, variants and all else as shipped, but only the given topic files, and no philosophy that changes rules of others.</summary>
     public static RuleFiles WithTopics(params (string Path, string Text)[] topics)
     {
         var texts = Shipped.Texts
-            .Where(t => !IsTopic(t.Key))
+            .Where(t => !IsTopic(t.Key) && (!t.Key.StartsWith("philosophies/", StringComparison.Ordinal) || t.Key == "philosophies/balanced.yaml"))
             .ToDictionary(t => t.Key, t => t.Value, StringComparer.Ordinal);
         foreach (var (path, text) in topics)
             texts[path] = text;
