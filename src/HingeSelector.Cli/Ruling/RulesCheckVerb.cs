@@ -1,4 +1,5 @@
 using System.CommandLine;
+using HingeSelector.Analysis;
 using HingeSelector.Cli.Frame;
 using HingeSelector.Diagnostics;
 using HingeSelector.Examples;
@@ -29,9 +30,12 @@ public sealed class RulesCheckVerb : Verb
     public override int Run(ParseResult line, Surroundings around)
     {
         var bag = new DiagnosticBag();
-        var book = RuleBookReader.Read(Home.Files(line, around), bag);
+        var files = Home.Files(line, around);
+        var book = RuleBookReader.Read(files, bag);
         // Examples of a rule book with faults would only repeat them.
         var examples = book is not null && !bag.HasErrors ? new ExampleRunner(book).RunAll(bag).Count : 0;
+        if (book is not null && !bag.HasErrors)
+            RuleCheck.Run(book, files, bag);
         var found = bag.Sorted;
         if (found.Count > 0)
             around.Output.WriteLine(DiagnosticPrinter.Print(found));

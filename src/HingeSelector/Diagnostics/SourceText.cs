@@ -21,6 +21,9 @@ public sealed class SourceText
     /// <summary>The whole text.</summary>
     public string Text { get; }
 
+    /// <summary>How many lines it has.</summary>
+    public int LineCount => _lines.Length;
+
     /// <summary>A line without its line end; empty when the line does not exist.</summary>
     /// <param name="line">Zero-based line number.</param>
     public string Line(int line) => line >= 0 && line < _lines.Length ? _lines[line].TrimEnd('\r') : "";

@@ -53,6 +53,9 @@ public sealed record Rule
     /// <summary>Examples.</summary>
     public required IReadOnlyList<RuleExample> Tries { get; init; }
 
+    /// <summary>Warnings that the author has looked at and lets stand, with the reason.</summary>
+    public IReadOnlyList<Acceptance> Accepts { get; init; } = [];
+
     /// <summary>Whether it concludes a finding, so that others wait for it.</summary>
     public bool Finds => Conclusions.Any(c => c is FindingConclusion);
 }

@@ -1,6 +1,8 @@
 using HingeSelector.Diagnostics;
 using HingeSelector.Knowledge;
 using HingeSelector.Rules.Conclusions;
+using HingeSelector.Rules.Solving;
+using HingeSelector.Words;
 
 namespace HingeSelector.Rules.Checking;
 
@@ -12,21 +14,23 @@ namespace HingeSelector.Rules.Checking;
 public static class PaysTwiceCheck
 {
     /// <summary>Compares every pair of points rules of one criterion.</summary>
-    public static void Run(IReadOnlyList<Rule> rules, IReadOnlyList<Variant> variants, IReadOnlyList<Criterion> criteria, DiagnosticBag bag)
+    public static void Run(Vocabulary vocabulary, IReadOnlyList<Rule> rules, IReadOnlyList<Variant> variants, IReadOnlyList<Criterion> criteria, DiagnosticBag bag)
     {
         var facts = new FactsBehind(rules);
+        // The quick comparison settles nearly every pair; what it cannot settle is decided exactly.
+        var exact = new Lazy<RuleSpace>(() => new RuleSpace(vocabulary, variants, rules));
         foreach (var criterion in criteria)
         {
             var paying = rules.Where(r => r.Conclusions.OfType<PointsConclusion>().Any(p => p.Criterion == criterion.Index)).ToList();
             for (var i = 0; i < paying.Count; i++)
             {
                 for (var j = i + 1; j < paying.Count; j++)
-                    ComparePair(paying[i], paying[j], facts, variants, criterion, bag);
+                    ComparePair(paying[i], paying[j], facts, exact, variants, criterion, bag);
             }
         }
     }
 
-    private static void ComparePair(Rule a, Rule b, FactsBehind facts, IReadOnlyList<Variant> variants, Criterion criterion, DiagnosticBag bag)
+    private static void ComparePair(Rule a, Rule b, FactsBehind facts, Lazy<RuleSpace> exact, IReadOnlyList<Variant> variants, Criterion criterion, DiagnosticBag bag)
     {
         var both = a.Variants & b.Variants;
         if (both == 0)
@@ -34,7 +38,9 @@ public static class PaysTwiceCheck
         var shared = facts.Of(a).Intersect(facts.Of(b)).Order(StringComparer.Ordinal).FirstOrDefault();
         if (shared is null || Branches.AreDisjoint(a.Conditions, b.Conditions, facts))
             return;
-        var variant = variants.First(v => (both & (1UL << v.Index)) != 0);
+        if (new Solver(exact.Value).Find(new Goal(exact.Value.Of(a), Need.True), new Goal(exact.Value.Of(b), Need.True)) is not { } witness)
+            return;
+        var variant = witness.Variant is { } index ? variants[index] : variants.First(v => (both & (1UL << v.Index)) != 0);
         bag.Add(Problems.PaysTwice(b.Span, b.Id, a.Id, shared, criterion.Id, variant.Id));
     }
 }

@@ -13,6 +13,7 @@ public static class RuleBookReader
 {
     private const string VariantFolder = "variants/";
     private const string PhilosophyFolder = "philosophies/";
+    private const string AcceptedFile = "accepted.yaml";
     private const int MostVariants = 64;
 
     /// <summary>Reads and compiles.</summary>
@@ -35,7 +36,7 @@ public static class RuleBookReader
         var trees = YamlTrees.Read(files.Sources(), bag);
         YamlNode? Root(string path) => RootOf(files, trees, path, bag);
         var vocabulary = VocabularyReader.Read(Root("vocabulary.yaml"), variantIds, bag);
-        var sources = SourcesReader.Read(Root("sources.yaml"), bag);
+        var (sources, carriers) = SourcesReader.Read(Root("sources.yaml"), bag);
         var criteria = CriteriaReader.Read(Root("criteria.yaml"), bag);
         var model = ModelReader.Read(Root("model.yaml"), sources, bag);
         var assumptions = AssumptionsReader.Read(Root("assumptions.yaml"), sources, bag);
@@ -53,7 +54,7 @@ public static class RuleBookReader
         var ordered = findings.Values.OrderBy(f => f.Index).ToList();
         var levels = FindingGraph.Order(ordered, rules, bag);
         if (!bag.HasErrors)
-            PaysTwiceCheck.Run(rules, variants, criteria, bag);
+            PaysTwiceCheck.Run(vocabulary, rules, variants, criteria, bag);
         return new RuleBook
         {
             Vocabulary = vocabulary,
@@ -67,6 +68,8 @@ public static class RuleBookReader
             RulesOfFinding = FindingGraph.RulesOf(ordered, rules),
             Model = model,
             Assumptions = assumptions,
+            Carriers = carriers,
+            Accepted = trees.Has(AcceptedFile) ? AcceptanceReader.OfFile(trees[AcceptedFile], bag) : [],
             Hash = HashOf(files),
         };
     }

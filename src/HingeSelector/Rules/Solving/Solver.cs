@@ -1,0 +1,182 @@
+namespace HingeSelector.Rules.Solving;
+
+/// <summary>Finds a screen that meets a list of goals, or proves that there is none.</summary>
+/// <remarks>
+/// Goals are taken apart until only questions about single families are left; each cuts down the states in which its family may be.
+/// Where one of several things will do, the choice with the fewest ways left is tried first, and the search steps back when a family
+/// has no state left. Families are finite and complete, so the search ends and its answer is exact.
+/// </remarks>
+internal sealed class Solver(RuleSpace space)
+{
+    // A search that would run on for seconds is given up; no question about one or two rules comes near it.
+    private const int MostSteps = 20000;
+
+    private readonly FamilyFinder _finder = new(space);
+    private int _steps;
+
+    /// <summary>Whether the last search was given up: then nothing is known.</summary>
+    public bool GaveUp => _steps > MostSteps;
+
+    /// <summary>A screen that meets all goals; null when no screen does.</summary>
+    public Witness? Find(params IReadOnlyList<Goal> goals) => Find(goals, false);
+
+    /// <summary>A screen on which every word that the goals read is known and applies; null when no such screen meets them.</summary>
+    public Witness? FindComplete(params IReadOnlyList<Goal> goals) => Find(goals, true);
+
+    private Witness? Find(IReadOnlyList<Goal> goals, bool complete)
+    {
+        _steps = 0;
+        var families = _finder.Of(goals, out var links);
+        var domains = new Bits?[space.Families.Count];
+        foreach (var family in families)
+            domains[family.Index] = complete ? family.Complete : family.All;
+        var open = new List<Goal>();
+        foreach (var goal in goals.Concat(links))
+        {
+            if (!Assert(goal, domains, open))
+                return null;
+        }
+        return Search(domains, open) is { } found ? new Witness(space, families, found) : null;
+    }
+
+    private Bits?[]? Search(Bits?[] domains, List<Goal> open)
+    {
+        if (++_steps > MostSteps || !Settle(domains, ref open))
+            return null;
+        if (open.Count == 0)
+            return domains;
+        var (place, ways) = Narrowest(domains, open);
+        foreach (var way in ways)
+        {
+            var trial = (Bits?[])domains.Clone();
+            var rest = new List<Goal>(open);
+            rest.RemoveAt(place);
+            if (Assert(way, trial, rest) && Search(trial, rest) is { } found)
+                return found;
+        }
+        return null;
+    }
+
+    /// <summary>Drops choices that are met, takes those with one way left, until nothing moves.</summary>
+    private static bool Settle(Bits?[] domains, ref List<Goal> open)
+    {
+        for (var moved = true; moved;)
+        {
+            moved = false;
+            var left = new List<Goal>();
+            foreach (var goal in open)
+            {
+                var ways = Ways(goal, domains);
+                if (ways is null)
+                    continue;
+                if (ways.Count == 0)
+                    return false;
+                if (ways.Count > 1)
+                {
+                    left.Add(goal);
+                    continue;
+                }
+                moved = true;
+                if (!Assert(ways[0], domains, left))
+                    return false;
+            }
+            open = left;
+        }
+        return true;
+    }
+
+    private static (int Place, List<Goal> Ways) Narrowest(Bits?[] domains, List<Goal> open)
+    {
+        var (place, best) = (0, (List<Goal>?)null);
+        for (var i = 0; i < open.Count && best is not { Count: <= 2 }; i++)
+        {
+            var ways = Ways(open[i], domains)!;
+            if (best is null || ways.Count < best.Count)
+                (place, best) = (i, ways);
+        }
+        return (place, best!);
+    }
+
+    /// <summary>The ways still left to meet a choice; null when it is met already.</summary>
+    private static List<Goal>? Ways(Goal choice, Bits?[] domains)
+    {
+        var ways = new List<Goal>();
+        foreach (var part in PartsOf(choice.Form))
+        {
+            var goal = new Goal(part, choice.Need);
+            switch (Look(goal, domains))
+            {
+                case Outlook.Met:
+                    return null;
+                case Outlook.Possible:
+                    ways.Add(goal);
+                    break;
+            }
+        }
+        return ways;
+    }
+
+    private static Outlook Look(Goal goal, Bits?[] domains)
+    {
+        switch (goal.Form)
+        {
+            case LeafForm leaf:
+                var domain = domains[leaf.Family.Index]!;
+                var states = leaf.States(goal.Need);
+                return domain.Misses(states) ? Outlook.Impossible : domain.Within(states) ? Outlook.Met : Outlook.Possible;
+            case NotForm not:
+                return Look(new Goal(not.Part, goal.Need.OfNegation()), domains);
+            default:
+                var every = NeedsEvery(goal);
+                var outlook = every ? Outlook.Met : Outlook.Impossible;
+                foreach (var part in PartsOf(goal.Form))
+                {
+                    var one = Look(new Goal(part, goal.Need), domains);
+                    if (one == (every ? Outlook.Impossible : Outlook.Met))
+                        return one;
+                    if (one == Outlook.Possible)
+                        outlook = Outlook.Possible;
+                }
+                return outlook;
+        }
+    }
+
+    /// <summary>Takes a goal apart; choices go to the open ones.</summary>
+    /// <returns>Whether every family still has a state.</returns>
+    private static bool Assert(Goal goal, Bits?[] domains, List<Goal> open)
+    {
+        switch (goal.Form)
+        {
+            case LeafForm leaf:
+                var left = domains[leaf.Family.Index]!.And(leaf.States(goal.Need));
+                domains[leaf.Family.Index] = left;
+                return !left.IsEmpty;
+            case NotForm not:
+                return Assert(new Goal(not.Part, goal.Need.OfNegation()), domains, open);
+            default:
+                if (!NeedsEvery(goal))
+                {
+                    open.Add(goal);
+                    return true;
+                }
+                foreach (var part in PartsOf(goal.Form))
+                {
+                    if (!Assert(new Goal(part, goal.Need), domains, open))
+                        return false;
+                }
+                return true;
+        }
+    }
+
+    // All parts must hold for "all" to hold, and none may hold for "any" not to hold; otherwise one part will do.
+    private static bool NeedsEvery(Goal goal) => goal.Form is AllForm == (goal.Need is Need.True or Need.NotFalse);
+
+    private static IReadOnlyList<Form> PartsOf(Form form) => form is AllForm all ? all.Parts : ((AnyForm)form).Parts;
+
+    private enum Outlook
+    {
+        Impossible,
+        Possible,
+        Met,
+    }
+}
