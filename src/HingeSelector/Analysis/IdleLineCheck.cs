@@ -24,7 +24,7 @@ internal static class IdleLineCheck
         }
     }
 
-    // A line on the properties of variants may hold for all that there are today.
+    // What is true of all variants today, or of none, may change with the next one that is added.
     private static bool AsksTheAthlete(Condition condition)
         => condition.Findings.Any() || condition.Reads.Any(r => r.Word.About != WordAbout.Variant && r.Word.Id != "variant");
 
@@ -32,7 +32,7 @@ internal static class IdleLineCheck
     {
         var others = rule.Conditions.Where(c => !ReferenceEquals(c, choice)).Select(c => new Goal(book.Space.Of(c), Need.True)).ToList();
         // Parts in one place come from one line about several words; there only the line as a whole was meant.
-        foreach (var branch in choice.Parts.Where(p => p.Span != choice.Span))
+        foreach (var branch in choice.Parts.Where(p => p.Span != choice.Span && AsksTheAthlete(p)))
         {
             if (book.Solver.Find([.. others, new Goal(book.Space.Of(branch), Need.True)]) is null)
                 bag.Add(Problems.DeadBranch(branch.Span, rule.Id, branch.Text));

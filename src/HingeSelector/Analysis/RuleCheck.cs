@@ -3,8 +3,8 @@ using HingeSelector.Rules;
 
 namespace HingeSelector.Analysis;
 
-/// <summary>START HERE: all that can be known of a rule book without an athlete.</summary>
-public static class RuleCheck
+/// <summary>All that can be known of a rule book without an athlete.</summary>
+internal static class RuleCheck
 {
     private static readonly Action<CheckedBook, DiagnosticBag>[] _checks =
     [

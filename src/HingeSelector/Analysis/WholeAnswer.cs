@@ -13,19 +13,20 @@ internal static class WholeAnswer
 {
     private static readonly DateOnly _day = new(2026, 1, 1);
 
-    /// <summary>The answer; null when the screen gives words that are worked out and cannot be typed.</summary>
-    public static Recommendation? For(RuleBook book, Witness witness)
+    /// <summary>The answer; null when the vocabulary lacks words that a whole answer needs.</summary>
+    /// <remarks>Words that are worked out come from the other answers here, not from the screen; only letters are written as the screen says.</remarks>
+    public static Recommendation? For(RuleBook book, IReadOnlyList<GivenWord> screen)
     {
-        var computed = witness.Given.Where(g => !g.Reading.Word.IsMeasured).ToList();
-        if (computed.Exists(g => g.Reading.Word.Id is not ("cleared-for" or "clearance-state")) || !ProgramInputs.Ids.All(i => book.Vocabulary.Find(i) is not null))
+        if (!ProgramInputs.Ids.All(i => book.Vocabulary.Find(i) is not null))
             return null;
+        var computed = screen.Where(g => !g.Reading.Word.IsMeasured).ToList();
         var answers = new Dictionary<AnswerKey, Answer>();
         foreach (var word in book.Vocabulary.Words.Where(w => w.IsMeasured && w.Groups.Count > 0))
         {
             for (var side = 0; side < (word.Sided ? 2 : 1); side++)
                 answers[new AnswerKey(word.Id, side)] = Answered(Plain(word));
         }
-        foreach (var given in witness.Given.Where(g => g.Reading.Word.IsMeasured))
+        foreach (var given in screen.Where(g => g.Reading.Word.IsMeasured))
             answers[new AnswerKey(given.Reading.Word.Id, given.Reading.Word.Sided ? given.Reading.Slot - given.Reading.Word.Slot : 0)] = Answered(given.Value);
         var record = new AthleteRecord { Id = "check", Answers = answers, Clearances = Letters(computed) };
         return new Selector(book, new LoopEvaluator(book)).Choose(new Question(record, null, null, book.Philosophies.Values.First(), _day));

@@ -14,9 +14,15 @@ internal static class WitnessText
     /// <param name="perCandidate">Whether the rule is asked for a variant.</param>
     public static string Of(Witness witness, IReadOnlyList<Variant> variants, bool perCandidate)
     {
-        var given = string.Join(", ", witness.Given.GroupBy(g => g.Reading.Word.Sided ? g.Reading.Word.Id : g.Reading.ToString(), StringComparer.Ordinal).Select(g => Entry(g.Key, [.. g])));
         var variant = perCandidate ? $"\n  for: {variants[witness.Variant ?? 0].Id}" : "";
-        return $"- given: {{{given}}}{variant}\n  expect: fires";
+        return $"{Given(witness.Given)}{variant}\n  expect: fires";
+    }
+
+    /// <summary>The answers alone.</summary>
+    public static string Given(IEnumerable<GivenWord> answers)
+    {
+        var given = string.Join(", ", answers.GroupBy(g => g.Reading.Word.Sided ? g.Reading.Word.Id : g.Reading.ToString(), StringComparer.Ordinal).Select(g => Entry(g.Key, [.. g])));
+        return $"- given: {{{given}}}";
     }
 
     private static string Entry(string name, IReadOnlyList<GivenWord> answers)

@@ -4,11 +4,11 @@ namespace HingeSelector.Diagnostics;
 public static partial class Problems
 {
     /// <summary>HS2001: a word that no vocabulary holds.</summary>
-    public static Diagnostic UnknownWord(SourceSpan at, string word, IReadOnlyCollection<string> known) => Error("HS2001", at, $"'{word}' is not a word of the vocabulary.", DidYouMean(word, known));
+    public static Diagnostic UnknownWord(SourceSpan at, string word, IReadOnlyCollection<string> known) => Error("HS2001", at, $"'{word}' is not a word of the vocabulary.", DidYouMean(word, known)) with { Edit = Respelt(at, word, known) };
 
     /// <summary>HS2002: a value that is not in the closed list of a word.</summary>
     public static Diagnostic UnknownValue(SourceSpan at, string value, string word, IReadOnlyCollection<string> values)
-        => Error("HS2002", at, $"'{value}' is not a value of '{word}'; expected {OneOf(values)}.", NearestName.Find(value, values) is { } near ? $"Did you mean '{near}'?" : null);
+        => Error("HS2002", at, $"'{value}' is not a value of '{word}'; expected {OneOf(values)}.", NearestName.Find(value, values) is { } near ? $"Did you mean '{near}'?" : null) with { Edit = Respelt(at, value, values) };
 
     /// <summary>HS2003: a number that cannot be read, or its unit.</summary>
     public static Diagnostic BadQuantity(SourceSpan at, string word, string problem) => Error("HS2003", at, $"'{word}': {problem}.");
@@ -25,7 +25,7 @@ public static partial class Problems
     public static Diagnostic DuplicateId(SourceSpan at, string kind, string id, SourceSpan first) => Error("HS2006", at, $"The {kind} '{id}' exists already at {first.FileAndLine}.", "Give one of the two another id.");
 
     /// <summary>HS2007: a source that is not in the bibliography.</summary>
-    public static Diagnostic UnknownSource(SourceSpan at, string id, IReadOnlyCollection<string> known) => Error("HS2007", at, $"'{id}' is not in rules/sources.yaml.", DidYouMean(id, known));
+    public static Diagnostic UnknownSource(SourceSpan at, string id, IReadOnlyCollection<string> known) => Error("HS2007", at, $"'{id}' is not in rules/sources.yaml.", DidYouMean(id, known)) with { Edit = Respelt(at, id, known) };
 
     /// <summary>HS2008: an id in the wrong form.</summary>
     public static Diagnostic BadId(SourceSpan at, string id) => Error("HS2008", at, $"'{id}' is not a plain id: small letters, digits and hyphens, starting with a letter.", $"Write it like '{Suggest(id)}'.");
@@ -36,7 +36,7 @@ public static partial class Problems
             ? Error("HS2009", at, $"'{word}' needs a reading: {OneOf(readings)}.", $"For example '{word}, {readings.First()}'.")
             : readings.Count == 0
                 ? Error("HS2009", at, $"'{word}' has no readings; remove ', {reading}'.")
-                : Error("HS2009", at, $"'{reading}' is not a reading of '{word}'; expected {OneOf(readings)}.", NearestName.Find(reading, readings) is { } near ? $"Did you mean '{word}, {near}'?" : null);
+                : Error("HS2009", at, $"'{reading}' is not a reading of '{word}'; expected {OneOf(readings)}.", NearestName.Find(reading, readings) is { } near ? $"Did you mean '{word}, {near}'?" : null) with { Edit = Respelt(at, reading, readings) };
 
     /// <summary>HS2010: a condition in a form that the kind of word does not take.</summary>
     public static Diagnostic BadCondition(SourceSpan at, string word, string condition, string forms) => Error("HS2010", at, $"'{condition}' is not a condition for '{word}'.", $"Write {forms}.");

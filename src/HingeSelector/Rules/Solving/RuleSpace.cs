@@ -150,7 +150,7 @@ internal sealed class RuleSpace
             var here = family.Leaf(s => family[s].Tag == tag ? Truth.True : Truth.False);
             var there = side?.Leaf(s => TagOf(side[s]) == tag ? Truth.False : Truth.True);
             if (there is not null)
-                Link(family, new AnyForm([there, here]));
+                Link(family, new AnyForm([here, there]));
             else if (tag == 0)
                 Link(family, here);
         }

@@ -38,7 +38,8 @@ internal static class Samples
         var inside = ends.Select(e => Math.Round(e, 9)).Where(e => e >= low && e <= high && (!whole || double.IsInteger(e))).Distinct().Order().ToList();
         var edges = inside.Prepend(low).Append(high).ToList();
         var between = edges.Zip(edges.Skip(1)).Select(e => Between(e.First, e.Second, word, whole)).OfType<double>();
-        var middle = word.Usual is { } usual ? (usual.Low + usual.High) / 2 : word.Range is { } range ? (range.Low + range.High) / 2 : 0;
+        // A rating is low on a plain day; of everything else the middle is plain.
+        var middle = word.Dimension == Dimension.Rating ? low : word.Usual is { } usual ? (usual.Low + usual.High) / 2 : word.Range is { } range ? (range.Low + range.High) / 2 : 0;
         return inside.Concat(between).Distinct().OrderBy(v => Math.Abs(v - middle));
     }
 
@@ -54,6 +55,9 @@ internal static class Samples
             return Math.Round(low + (whole ? 1 : 10 * unit), 9);
         if (whole)
             return Math.Floor(low) + 1 < high || (Math.Floor(low) + 1).Equals(high) && word.Range?.High.Equals(high) == true ? Math.Floor(low) + 1 : null;
+        // No pain is the plain answer, and stands for all below the first number of a rule.
+        if (word.Dimension == Dimension.Rating && low.Equals(word.Range?.Low))
+            return low;
         for (var decimals = 0; decimals <= 6; decimals++)
         {
             var nice = Math.Round(Math.Round((low + high) / 2 / unit, decimals) * unit, 9);
