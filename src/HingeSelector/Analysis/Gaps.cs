@@ -34,14 +34,14 @@ internal sealed class Gaps(CheckedBook book)
     private IEnumerable<Goal> NothingStops()
         => book.Living.Where(r => r.Conclusions.Any(c => c is StopConclusion { Level: not StopLevel.Today })).Select(r => new Goal(book.Space.Of(r), Need.NotTrue));
 
-    /// <summary>Something takes the variant out.</summary>
+    /// <summary>Something takes the variant out. A stop of today that allows nothing is told by itself.</summary>
     private AnyForm Out(Variant variant)
     {
         var bit = 1UL << variant.Index;
         return new AnyForm(
         [
             .. book.Living.Where(r => (r.Variants & bit) != 0 && r.Conclusions.Any(c => c is ExclusionConclusion) && !ReadsAStart(r)).Select(r => For(book.Space.Of(r), variant.Index)),
-            .. book.Living.Where(r => r.Conclusions.Any(c => c is StopConclusion { Level: StopLevel.Today } s && (s.Allowed & bit) == 0)).Select(book.Space.Of),
+            .. book.Living.Where(r => r.Conclusions.Any(c => c is StopConclusion { Level: StopLevel.Today, Allowed: not 0 } s && (s.Allowed & bit) == 0)).Select(book.Space.Of),
         ]);
     }
 

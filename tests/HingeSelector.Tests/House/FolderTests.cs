@@ -64,6 +64,6 @@ public sealed partial class FolderTests
         return slash < 0 ? "" : relative[..slash];
     }
 
-    [GeneratedRegex(@"(?:using (?:static )?HingeSelector\.|(?<![\w.])(?:HingeSelector\.)?)(?<folder>Diagnostics|Quantities|Reading|Body|Posture|Statics|Words|Knowledge|Screening|Rules|Candidates|Recommending|Examples|Rendering)(?:;|\.(?=[A-Z]))", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?:using (?:static )?HingeSelector\.|(?<![\w.])(?:HingeSelector\.)?)(?<folder>Diagnostics|Quantities|Reading|Body|Posture|Statics|Words|Knowledge|Screening|Rules|Candidates|Recommending|Examples|Analysis|Explaining|Comparing|Schemas|Editing|Rendering)(?:;|\.(?=[A-Z]))", RegexOptions.CultureInvariant)]
     private static partial Regex Usings();
 }
