@@ -1,6 +1,7 @@
 using HingeSelector.Rules;
 using HingeSelector.Rules.Checking;
 using HingeSelector.Rules.Conclusions;
+using HingeSelector.Rules.Conditions;
 using HingeSelector.Rules.Solving;
 
 namespace HingeSelector.Analysis;
@@ -8,7 +9,7 @@ namespace HingeSelector.Analysis;
 /// <summary>A rule book with what the checks share: the solver, the facts behind each rule, the rules that can never fire.</summary>
 internal sealed class CheckedBook
 {
-    private readonly Dictionary<Form, HashSet<int>> _families = [];
+    private readonly Dictionary<int, Reach> _reach = [];
 
     /// <summary>Prepares the checks of a book.</summary>
     public CheckedBook(RuleBook book, RuleFiles files)
@@ -18,7 +19,7 @@ internal sealed class CheckedBook
         Space = new RuleSpace(book.Vocabulary, book.Variants, book.Rules);
         Solver = new Solver(Space);
         Facts = new FactsBehind(book.Rules);
-        Living = [.. book.Rules.Where(r => Solver.Find(new Goal(Space.Of(r), Need.True)) is not null)];
+        Living = [.. book.Rules.Where(r => ReachOf(r).Fires is not null)];
     }
 
     /// <summary>The book.</summary>
@@ -43,32 +44,37 @@ internal sealed class CheckedBook
     public bool Implies(Rule rule, Rule other) => MayImply(rule, other) && Solver.Find(new Goal(Space.Of(rule), Need.True), new Goal(Space.Of(other), Need.NotTrue)) is null;
 
     /// <summary>A screen on which a rule fires.</summary>
-    public Witness WitnessOf(Rule rule) => Solver.Find(new Goal(Space.Of(rule), Need.True))!;
+    public Witness WitnessOf(Rule rule) => ReachOf(rule).Fires!;
 
     /// <summary>What a rule asks for.</summary>
     public static IEnumerable<RequestedChange> RequestsOf(Rule rule) => rule.Conclusions.OfType<RequestConclusion>().Select(r => r.Request);
 
-    // Each line of the other rule must rest on something that this one asks; else it can be unknown.
+    // Each line of the other rule must rest on something that this one asks; else it can be unknown. And one screen is at hand
+    // on which this one fires: a line that asks nothing else and does not hold there settles it.
     private bool MayImply(Rule rule, Rule other)
     {
-        if (!other.PerCandidate && other.Conditions.Count == 0)
-            return true;
-        var own = FamiliesOf(Space.Of(rule));
-        return other.Conditions.All(c => FamiliesOf(Space.Of(c)) is var asked && (asked.Overlaps(own) || asked.IsSubsetOf([Space.Variants.Index])));
+        var own = ReachOf(rule);
+        foreach (var (asked, line) in ReachOf(other).Lines)
+        {
+            if (!asked.Overlaps(own.Asked) || (own.Fires is { } screen && asked.Within(own.Given) && screen.Of(line) != Truth.True))
+                return false;
+        }
+        return true;
     }
 
-    private HashSet<int> FamiliesOf(Form form)
+    private Reach ReachOf(Rule rule)
     {
-        if (_families.TryGetValue(form, out var families))
-            return families;
-        families = form switch
-        {
-            LeafForm leaf => [leaf.Family.Index],
-            NotForm not => FamiliesOf(not.Part),
-            AllForm all => [.. all.Parts.SelectMany(FamiliesOf)],
-            AnyForm any => [.. any.Parts.SelectMany(FamiliesOf)],
-            _ => [],
-        };
-        return _families[form] = families;
+        if (_reach.TryGetValue(rule.Index, out var reach))
+            return reach;
+        var lines = rule.Conditions.Select(c => (FamilySet.Of(Space.Of(c)), Space.Of(c))).ToArray();
+        var given = FamilySet.Union([.. lines.Select(l => l.Item1)]);
+        // What the candidate is counts as asked by every rule: it is never unknown.
+        return _reach[rule.Index] = new Reach(FamilySet.Union([FamilySet.OnlyOf(Space.Variants), given]), given, lines, Solver.Find(new Goal(Space.Of(rule), Need.True)));
     }
+
+    /// <param name="Asked">Families that a rule asks, that of the variants included.</param>
+    /// <param name="Given">Families that its lines ask.</param>
+    /// <param name="Lines">Each line with the families that it asks.</param>
+    /// <param name="Fires">A screen on which it fires; null for a rule that cannot.</param>
+    private sealed record Reach(FamilySet Asked, FamilySet Given, (FamilySet Asked, Form Line)[] Lines, Witness? Fires);
 }

@@ -21,7 +21,7 @@ internal static class GapCheck
         var at = book.Book.Variants[0].Span;
         if (Shown(book, gaps.NothingLeft(), r => r.Ranked.Count == 0) is { } nothing)
             bag.Add(Problems.NothingLeft(at, nothing.How) with { Witness = WitnessText.Given(nothing.Screen) });
-        else if (Shown(book, gaps.OnlyDrillsLeft(), r => r.Ranked.Count > 0 && r.Ranked.All(c => gaps.Drills.Contains(c.Candidate.Variant))) is { } drills)
+        if (Shown(book, gaps.OnlyDrillsLeft(), r => r.Ranked.Count > 0 && r.Ranked.All(c => gaps.Drills.Contains(c.Candidate.Variant))) is { } drills)
             bag.Add(Problems.OnlyDrillsLeft(at, string.Join(" or ", gaps.Drills.Select(d => $"'{d.Id}'")), drills.How) with { Witness = WitnessText.Given(drills.Screen) });
     }
 
@@ -34,8 +34,11 @@ internal static class GapCheck
             return (witness.Given, OnConditions);
         if (!IsAsFound(answer))
             return null;
-        var screen = witness.Given.ToList();
-        foreach (var given in witness.Given)
+        // Most of it is plain, such as no pain; that goes in one piece.
+        var screen = witness.Given.Where(g => !WholeAnswer.IsPlain(g)).ToList();
+        if (!IsAsFound(WholeAnswer.For(book.Book, screen)!))
+            screen = [.. witness.Given];
+        foreach (var given in screen.ToList())
         {
             var without = screen.Where(g => g != given).ToList();
             if (IsAsFound(WholeAnswer.For(book.Book, without)!))

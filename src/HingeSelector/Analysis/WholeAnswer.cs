@@ -34,6 +34,9 @@ internal static class WholeAnswer
 
     private static Answer Answered(FactValue value) => new(value, _day, null, null, "", SourceSpan.None);
 
+    /// <summary>Whether an answer is what is taken anyhow when the screen does not give it.</summary>
+    public static bool IsPlain(GivenWord given) => given.Reading.Word.IsMeasured && given.Reading.Word.Groups.Count > 0 && given.Value == Plain(given.Reading.Word);
+
     // No pain, no to every sign, nothing on file, and what an under-18 needs is there.
     private static FactValue Plain(Word word) => word.Kind switch
     {

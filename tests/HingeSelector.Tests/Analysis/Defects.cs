@@ -52,26 +52,26 @@ internal static class Defects
         Defect.OfRules("points for a pull that is out", "HS3105", "a-rule | limb-difference: is yes; variant: is sumo | exclude: Out.", "b-rule | limb-difference: is yes; sex: is female; stance: is wide | points: +1 for room"),
         Defect.OfRules("points under a stop", "HS3105", "b-rule | fever-or-illness: is yes; spinal-load: is high | points: +1 for room"),
         Defect.OfRules("a cue that is always withheld", "HS3106", "a-rule | limb-difference: is yes | withhold cues that ask: brace", "b-rule | limb-difference: is yes; sex: is male | 'cue: {say: Get tight here., asks: [brace]}'".Replace("'", "", StringComparison.Ordinal)),
-        Defect.OfRules("nothing is left", "HS3107", "a-rule | limb-difference: is yes | exclude: Out."),
+        Defect.OfRules("nothing is left", "HS3107", "a-rule | role: is goalkeeper | exclude: Out."),
         Defect.OfChange("nobody speaks of a pull", "HS3109", "arm-and-shoulder-position/hang.yaml", "      - points: +1 for arm-and-shoulder-position\n    because: The hands are nearly under", "      - caution: Look.\n    because: The hands are nearly under"),
         Defect.OfRules("a branch that can never hold", "HS3123", "a-rule | age: at least 18 years; any of: [{age: below 16 years}, {limb-difference: is yes}] | caution: Look."),
 
         // evidence
         Defect.OfFile("a grade that the source does not carry", "HS3110", "rules:\n" + Defect.Rule("a-rule | limb-difference: is yes | caution: Look.").Replace("practice", "trial", StringComparison.Ordinal).Replace("[]", "[army-survey-2012]", StringComparison.Ordinal)),
         Defect.OfChange("a source that nothing cites", "HS3111", "sources.yaml", "  - source: soucie-2011\n", "  - {source: nobody-2026, cite: Nobody (2026), kind: trial, read: memory}\n  - source: soucie-2011\n"),
-        Defect.OfChange("a retracted source", "HS3120", "sources.yaml", "  - source: elbow-ligament-protocols\n", "  - source: elbow-ligament-protocols\n    status: retracted\n") with { Code = "HS3120" },
+        Defect.OfChange("a retracted source", "HS3120", "sources.yaml", "  - source: elbow-ligament-protocols\n", "  - source: elbow-ligament-protocols\n    status: retracted\n"),
         Defect.OfChange("a source that a later one replaces", "HS3121", "sources.yaml", "  - source: elbow-ligament-protocols\n", "  - source: elbow-ligament-protocols\n    status: superseded\n"),
 
         // what nobody reads, what nobody can do, what nobody warns of
         Defect.OfChange("a fact that nothing reads", "HS3112", "vocabulary.yaml", "  - {fact: limb-difference,", "  - {fact: left-handed, label: Left-handed, about: athlete, kind: yes-no, lifetime: always, protocol: athlete}\n  - {fact: limb-difference,"),
         Defect.OfFile("a finding that nothing reads", "HS3113", "findings:\n  - {finding: odd, label: Odd, means: Odd.}\nrules:\n" + Defect.Rule("find-odd | limb-difference: is yes | finding: odd")),
         Defect.OfRules("straps where none can be used", "HS3114", "a-rule | limb-difference: is yes; variant: is hip-thrust | request: {straps: none}"),
-        Defect.OfRules("a stop of today without an option", "HS3115", "a-rule | limb-difference: is yes | stop: {level: today, see: The coach, say: Wait.}"),
+        Defect.OfRules("a stop of today without an option", "HS3115", "a-rule | role: is goalkeeper | stop: {level: today, see: The coach, say: Wait.}"),
         Defect.OfRules("a cue that names nothing", "HS3116", "a-rule | limb-difference: is yes | cue: {say: Look ahead., asks: []}"),
         Defect.OfRules("a cue withheld that nobody gives", "HS3117", "a-rule | limb-difference: is yes | withhold cues that ask: arch"),
         Defect.OfRules("speed without a caution", "HS3118", "a-rule | role: is wing; permits: includes load | request: {speed: faster}"),
-        new("points after an injury without a caution", "HS3119", f => Defect.Changed(f, "cautions/history.yaml", "      history: is not empty", "      history: includes hernia")
-            .With(Defect.File, "rules:\n" + Defect.Rule("a-rule | history: includes eye-operation; variant: is hex-high | points: +1 for room"))),
+        new("points after an injury without a caution", "HS3119", f => Defect.Changed(Defect.Changed(f, "cautions/history.yaml", "      history: is not empty", "      history: includes hernia"), "cautions/history.yaml", "{history: [groin-strain-this-year]}", "{history: [hernia]}")
+            .With(Defect.File, "rules:\n" + Defect.Rule("a-rule | history: includes groin-strain-this-year; variant: is hex-high | points: +1 for room"))),
         Defect.OfChange("an acceptance of nothing", "HS3122", "accepted.yaml", "    of: [first-working-weight]", "    of: [first-working-weight, limb-difference]"),
     ];
 }

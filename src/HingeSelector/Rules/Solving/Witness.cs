@@ -1,3 +1,4 @@
+using HingeSelector.Rules.Conditions;
 using HingeSelector.Words;
 
 namespace HingeSelector.Rules.Solving;
@@ -22,6 +23,23 @@ internal sealed class Witness
 
     /// <summary>Place of the variant for which it is asked; null when it is about the athlete alone.</summary>
     public int? Variant { get; }
+
+    /// <summary>How a form comes out on this screen; it may ask only families that the goals asked.</summary>
+    public Truth Of(Form form)
+    {
+        switch (form)
+        {
+            case LeafForm leaf:
+                var state = _states[leaf.Family.Index];
+                return leaf.States(Need.True).Has(state) ? Truth.True : leaf.States(Need.False).Has(state) ? Truth.False : Truth.Open;
+            case NotForm not:
+                return (Truth)(-(sbyte)Of(not.Part));
+            case AllForm all:
+                return all.Parts.Select(Of).Append(Truth.True).Min();
+            default:
+                return ((AnyForm)form).Parts.Select(Of).Append(Truth.False).Max();
+        }
+    }
 
     private bool IsOfSet(Family family) => _space.Sets.Any(s => s.Itself == family || s.Items.Contains(family));
 
