@@ -12,12 +12,12 @@ internal sealed class CheckedBook
     private readonly Dictionary<int, Reach> _reach = [];
 
     /// <summary>Prepares the checks of a book.</summary>
-    public CheckedBook(RuleBook book, RuleFiles files)
+    public CheckedBook(RuleBook book, RuleFiles files, int mostSteps = Solver.UsualSteps)
     {
         Book = book;
         Files = files;
         Space = new RuleSpace(book.Vocabulary, book.Variants, book.Rules);
-        Solver = new Solver(Space);
+        Solver = new Solver(Space, mostSteps);
         Facts = new FactsBehind(book.Rules);
         Living = [.. book.Rules.Where(r => ReachOf(r).Fires is not null)];
     }

@@ -9,9 +9,10 @@ namespace HingeSelector.Analysis;
 internal static partial class EvidenceCheck
 {
     private const string Bibliography = "sources.yaml";
+    private const string ModelFile = "model.yaml";
     private const string AcceptedFile = "accepted.yaml";
 
-    /// <summary>Looks at every rule, every claim of a variant and every source.</summary>
+    /// <summary>Looks at every rule, every claim of a variant, every parameter of the model and every source.</summary>
     public static void Run(CheckedBook book, DiagnosticBag bag)
     {
         foreach (var rule in book.Book.Rules)
@@ -21,6 +22,8 @@ internal static partial class EvidenceCheck
             foreach (var claim in variant.Claims)
                 CheckOne(book.Book, $"The claim '{claim.Kind}: {Start(claim.Text)}' of '{variant.Id}'", variant.Span, claim.Grade, claim.Sources, bag);
         }
+        foreach (var note in book.Book.Model.Notes)
+            CheckOne(book.Book, $"The parameter '{note.Id}' of the model", PlaceOf(book.Files, note.Id), note.Grade, note.Sources, bag);
         var cited = Cited(book.Files);
         foreach (var source in book.Book.Sources.Values.Where(s => !cited.Contains(s.Id)))
             bag.Add(Problems.NeverCited(source.Span, source.Id));
@@ -34,6 +37,15 @@ internal static partial class EvidenceCheck
         var standing = named.Where(s => s.Status != "retracted").ToList();
         if (standing.Count > 0 && book.Carriers.TryGetValue(grade, out var kinds) && !standing.Exists(s => kinds.Contains(s.Kind)))
             bag.Add(Problems.GradeNotCarried(at, where, Parse.Name(grade), [.. standing.Select(s => s.Kind).Distinct()], kinds));
+    }
+
+    private static SourceSpan PlaceOf(RuleFiles files, string parameter)
+    {
+        var source = files.Source(ModelFile);
+        var line = 0;
+        while (source is not null && line < source.LineCount - 1 && !source.Line(line).EndsWith($"parameter: {parameter}", StringComparison.Ordinal))
+            line++;
+        return new SourceSpan(source, line, Math.Max(0, (source?.Line(line).Length ?? 0) - parameter.Length), parameter.Length);
     }
 
     // Sources are named in lists, as the source of an error, and in sentences; remarks of the file's author do not count.

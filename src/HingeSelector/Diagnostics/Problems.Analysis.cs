@@ -100,5 +100,9 @@ public static partial class Problems
     public static Diagnostic DeadBranch(SourceSpan at, string rule, string branch)
         => Warning("HS3123", at, $"The branch '{branch}' of '{rule}' can never hold together with its other lines.", "Remove the branch, or change the line that it contradicts.") with { Subject = rule };
 
+    /// <summary>HS3124: a question that was given up.</summary>
+    public static Diagnostic NotDecided(SourceSpan at, string about)
+        => Warning("HS3124", at, $"The search for {about} was given up: the conditions hang together in too many ways. Nothing is said about it, neither good nor bad.", "Split rules with many 'any of' lines into findings.") with { Subject = about };
+
     private static string Quoted(IReadOnlyList<string> lines) => lines.Count == 1 ? $"'{lines[0]}'" : string.Join(", ", lines.Take(lines.Count - 1).Select(l => $"'{l}'")) + $" and '{lines[^1]}' together";
 }

@@ -42,10 +42,22 @@ public static partial class Problems
     public static Diagnostic BadCondition(SourceSpan at, string word, string condition, string forms) => Error("HS2010", at, $"'{condition}' is not a condition for '{word}'.", $"Write {forms}.");
 
     /// <summary>HS2011: the low end is above the high end.</summary>
-    public static Diagnostic EmptyRange(SourceSpan at, string text) => Error("HS2011", at, $"'{text}' holds for no number: the low end is above the high end.", "Swap the two numbers.");
+    public static Diagnostic EmptyRange(SourceSpan at, string text) => Error("HS2011", at, $"'{text}' holds for no number: the low end is above the high end.", "Swap the two numbers.") with { Edit = Swapped(at, text) };
 
     /// <summary>HS2012: a date that cannot be read.</summary>
     public static Diagnostic BadDate(SourceSpan at, string text) => Error("HS2012", at, $"'{text}' is not a date.", "Write year-month-day, for example 2026-11-24.");
+
+    // Only the author knows whether the ends were exchanged or one of them is wrong, so this is offered and not made.
+    private static SuggestedEdit? Swapped(SourceSpan at, string text)
+    {
+        var words = text.Split(' ');
+        var middle = Array.FindIndex(words, w => w is "to" or "and");
+        if (words.Length < 4 || middle < 2)
+            return null;
+        (words[1], words[middle + 1]) = (words[middle + 1], words[1]);
+        var swapped = string.Join(' ', words);
+        return SuggestedEdit.Of(at, swapped, $"write '{swapped}'", false);
+    }
 
     private static string OneOf(IReadOnlyCollection<string> values)
         => values.Count == 1 ? $"'{values.First()}'" : string.Join(", ", values.Take(values.Count - 1)) + " or " + values.Last();

@@ -58,6 +58,7 @@ internal static class Defects
 
         // evidence
         Defect.OfFile("a grade that the source does not carry", "HS3110", "rules:\n" + Defect.Rule("a-rule | limb-difference: is yes | caution: Look.").Replace("practice", "trial", StringComparison.Ordinal).Replace("[]", "[army-survey-2012]", StringComparison.Ordinal)),
+        Defect.OfChange("a parameter graded above its source", "HS3110", "model.yaml", "    grade: practice\n", "    grade: trial\n"),
         Defect.OfChange("a source that nothing cites", "HS3111", "sources.yaml", "  - source: soucie-2011\n", "  - {source: nobody-2026, cite: Nobody (2026), kind: trial, read: memory}\n  - source: soucie-2011\n"),
         Defect.OfChange("a retracted source", "HS3120", "sources.yaml", "  - source: elbow-ligament-protocols\n", "  - source: elbow-ligament-protocols\n    status: retracted\n"),
         Defect.OfChange("a source that a later one replaces", "HS3121", "sources.yaml", "  - source: elbow-ligament-protocols\n", "  - source: elbow-ligament-protocols\n    status: superseded\n"),

@@ -30,6 +30,19 @@ public sealed class PlantedDefectTests
             FolderCheck.Run(WithExample(files, shown.Subject!, shown.Witness!)).Found.Select(d => d.Id).Distinct().ShouldBe([defect.Code], shown.Witness);
     }
 
+    [Fact]
+    public void A_search_that_is_given_up_is_said_and_nothing_is_made_up()
+    {
+        var bag = new Diagnostics.DiagnosticBag();
+        RuleCheck.Run(RepositoryFiles.Book, RepositoryFiles.Rules, bag, 0);
+        bag.Sorted.ShouldHaveSingleItem().Id.ShouldBe("HS3124");
+
+        // With few steps only the long search is given up.
+        bag = new Diagnostics.DiagnosticBag();
+        RuleCheck.Run(RepositoryFiles.Book, RepositoryFiles.Rules, bag, 12);
+        bag.Sorted.Select(d => d.Id).Distinct().ShouldBe(["HS3124"], Diagnostics.DiagnosticPrinter.Print(bag.Sorted));
+    }
+
     // The screen is pasted under the rule as it was printed.
     private static RuleFiles WithExample(RuleFiles files, string rule, string witness)
     {

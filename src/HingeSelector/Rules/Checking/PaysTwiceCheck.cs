@@ -38,9 +38,25 @@ public static class PaysTwiceCheck
         var shared = facts.Of(a).Intersect(facts.Of(b)).Order(StringComparer.Ordinal).FirstOrDefault();
         if (shared is null || Branches.AreDisjoint(a.Conditions, b.Conditions, facts))
             return;
-        if (new Solver(exact.Value).Find(new Goal(exact.Value.Of(a), Need.True), new Goal(exact.Value.Of(b), Need.True)) is not { } witness)
+        if (!CanBothHold(a, b, exact.Value, out var together))
             return;
-        var variant = witness.Variant is { } index ? variants[index] : variants.First(v => (both & (1UL << v.Index)) != 0);
+        var variant = variants[together ?? System.Numerics.BitOperations.TrailingZeroCount(both)];
         bag.Add(Problems.PaysTwice(b.Span, b.Id, a.Id, shared, criterion.Id, variant.Id));
+    }
+
+    // A search that was given up has shown nothing, so the pair is told.
+    private static bool CanBothHold(Rule a, Rule b, RuleSpace space, out int? variant)
+    {
+        variant = null;
+        try
+        {
+            var witness = new Solver(space).Find(new Goal(space.Of(a), Need.True), new Goal(space.Of(b), Need.True));
+            variant = witness?.Variant;
+            return witness is not null;
+        }
+        catch (SearchGivenUpException)
+        {
+            return true;
+        }
     }
 }

@@ -6,18 +6,18 @@ namespace HingeSelector.Rules.Solving;
 /// Where one of several things will do, the choice with the fewest ways left is tried first, and the search steps back when a family
 /// has no state left. Families are finite and complete, so the search ends and its answer is exact.
 /// </remarks>
-internal sealed class Solver(RuleSpace space)
+/// <param name="space">The rules as questions.</param>
+/// <param name="mostSteps">Steps after which a search is given up.</param>
+internal sealed class Solver(RuleSpace space, int mostSteps = Solver.UsualSteps)
 {
-    // A search that would run on for seconds is given up; no question about one or two rules comes near it.
-    private const int MostSteps = 20000;
+    /// <summary>A search that would run on for seconds is given up; no question about one or two rules comes near it.</summary>
+    public const int UsualSteps = 20000;
 
     private readonly FamilyFinder _finder = new(space);
     private int _steps;
 
-    /// <summary>Whether the last search was given up: then nothing is known.</summary>
-    public bool GaveUp => _steps > MostSteps;
-
     /// <summary>A screen that meets all goals; null when no screen does.</summary>
+    /// <exception cref="SearchGivenUpException">The search was too long; then nothing is known.</exception>
     public Witness? Find(params IReadOnlyList<Goal> goals) => Find(goals, false);
 
     /// <summary>A screen on which every word that the goals read is known and applies; null when no such screen meets them.</summary>
@@ -41,7 +41,9 @@ internal sealed class Solver(RuleSpace space)
 
     private Bits?[]? Search(Bits?[] domains, List<Goal> open)
     {
-        if (++_steps > MostSteps || !Settle(domains, ref open))
+        if (++_steps > mostSteps)
+            throw new SearchGivenUpException();
+        if (!Settle(domains, ref open))
             return null;
         if (open.Count == 0)
             return domains;
