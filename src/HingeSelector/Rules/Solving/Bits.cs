@@ -35,6 +35,9 @@ internal sealed class Bits
         }
     }
 
+    /// <summary>Whether exactly one state belongs to it.</summary>
+    public bool IsSingle => _words.Sum(BitOperations.PopCount) == 1;
+
     /// <summary>The first state; -1 when there is none.</summary>
     public int First
     {

@@ -37,6 +37,27 @@ internal sealed class FamilySet
         return new FamilySet(words);
     }
 
+    /// <summary>The families, by place, for which a test holds.</summary>
+    public static FamilySet Where(int count, Func<int, bool> test)
+    {
+        var words = new ulong[(count + 63) / 64];
+        for (var i = 0; i < count; i++)
+        {
+            if (test(i))
+                words[i >> 6] |= 1UL << (i & 63);
+        }
+        return new FamilySet(words);
+    }
+
+    /// <summary>This set without the families of another.</summary>
+    public FamilySet Without(FamilySet other)
+    {
+        var words = (ulong[])_words.Clone();
+        for (var i = Math.Min(words.Length, other._words.Length) - 1; i >= 0; i--)
+            words[i] &= ~other._words[i];
+        return new FamilySet(words);
+    }
+
     /// <summary>Whether a family belongs to both.</summary>
     public bool Overlaps(FamilySet other)
     {

@@ -14,6 +14,7 @@ internal sealed class Solver(RuleSpace space, int mostSteps = Solver.UsualSteps)
     public const int UsualSteps = 20000;
 
     private readonly FamilyFinder _finder = new(space);
+    private readonly FamilySets _asked = new();
     private int _steps;
 
     /// <summary>A screen that meets all goals; null when no screen does.</summary>
@@ -47,6 +48,18 @@ internal sealed class Solver(RuleSpace space, int mostSteps = Solver.UsualSteps)
             return null;
         if (open.Count == 0)
             return domains;
+        // Choices about different families have nothing to do with each other: each group is settled for itself.
+        foreach (var group in Groups(domains, open))
+        {
+            if (Branch(domains, group) is not { } found)
+                return null;
+            domains = found;
+        }
+        return domains;
+    }
+
+    private Bits?[]? Branch(Bits?[] domains, List<Goal> open)
+    {
         var (place, ways) = Narrowest(domains, open);
         foreach (var way in ways)
         {
@@ -57,6 +70,20 @@ internal sealed class Solver(RuleSpace space, int mostSteps = Solver.UsualSteps)
                 return found;
         }
         return null;
+    }
+
+    /// <summary>Choices that share a family which is not settled yet, kept together.</summary>
+    private List<List<Goal>> Groups(Bits?[] domains, List<Goal> open)
+    {
+        var settled = FamilySet.Where(domains.Length, f => domains[f] is { IsSingle: true });
+        var groups = new List<(FamilySet Asked, List<Goal> Goals)>();
+        foreach (var goal in open)
+        {
+            var asked = FamilySet.Union([.. Ways(goal, domains)!.Select(w => _asked.Of(w.Form))]).Without(settled);
+            var touched = groups.Where(g => g.Asked.Overlaps(asked)).ToList();
+            groups = [.. groups.Except(touched), (FamilySet.Union([asked, .. touched.Select(t => t.Asked)]), [.. touched.SelectMany(t => t.Goals), goal])];
+        }
+        return [.. groups.Select(g => g.Goals)];
     }
 
     /// <summary>Drops choices that are met, takes those with one way left, until nothing moves.</summary>
