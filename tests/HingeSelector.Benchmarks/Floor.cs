@@ -1,3 +1,4 @@
+using System.Numerics;
 using HingeSelector.Rules;
 using HingeSelector.Rules.Conditions;
 using HingeSelector.Rules.Evaluating;
@@ -15,6 +16,7 @@ internal sealed class Floor
     private readonly Test[][] _rules;
     private readonly Test[][] _refutations;
     private readonly int[] _ofAthlete;
+    private readonly (int Rule, int Variants)[] _alikeForAll;
     private readonly int[][] _ofCandidate;
 
     public Floor(RuleBook book)
@@ -23,8 +25,11 @@ internal sealed class Floor
         _rules = [.. book.Rules.Select(r => r.OpenConditions.Select(c => Compile(c, true)).ToArray())];
         _refutations = [.. book.Rules.Select(r => r.OpenConditions.Select(c => Compile(c, false)).ToArray())];
         _ofAthlete = [.. book.Rules.Where(r => !r.PerCandidate && !r.Finds).Select(r => r.Index)];
-        _ofCandidate = [.. book.Variants.Select(v => book.Rules.Where(r => r.PerCandidate && (r.Variants & (1UL << v.Index)) != 0).Select(r => r.Index).ToArray())];
+        _alikeForAll = [.. book.Rules.Where(r => r.PerCandidate && !ReadsCandidate(r)).Select(r => (r.Index, BitOperations.PopCount(r.Variants)))];
+        _ofCandidate = [.. book.Variants.Select(v => book.Rules.Where(r => r.PerCandidate && ReadsCandidate(r) && (r.Variants & (1UL << v.Index)) != 0).Select(r => r.Index).ToArray())];
     }
+
+    private static bool ReadsCandidate(Rule rule) => rule.OpenConditions.Any(c => c.Reads.Any(r => r.Word.OfCandidate));
 
     /// <summary>How many rules hold.</summary>
     public int Decide(CaseFacts facts)
@@ -44,6 +49,8 @@ internal sealed class Floor
         var count = 0;
         foreach (var rule in _ofAthlete)
             count += All(_rules[rule], facts.Athlete, [], present, absent) ? 1 : 0;
+        foreach (var (rule, variants) in _alikeForAll)
+            count += All(_rules[rule], facts.Athlete, [], present, absent) ? variants : 0;
         for (var i = 0; i < _ofCandidate.Length; i++)
         {
             foreach (var rule in _ofCandidate[i])

@@ -24,7 +24,7 @@ internal static class PopulationRun
         var most = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : int.MaxValue;
         var book = RepositoryFiles.Book;
         var room = RoomReader.Read(RepositoryFiles.Source("content/demo/room.yaml"), new DiagnosticBag());
-        var people = SurveyPeople.Draw(book.Vocabulary, _day, 20261124, most).ToList();
+        var people = SurveyPeople.Draw(book.Vocabulary, _day, SurveyPeople.Seed, most).ToList();
         var variants = book.Variants.Where(v => v.Posture is not null).ToList();
         Console.WriteLine($"{people.Count} people; share with a first try above the standard height / without any fitting height, in %");
         Console.WriteLine($"{"parameters",-34}" + string.Concat(variants.Select(v => $"{v.Id[..Math.Min(12, v.Id.Length)],14}")));

@@ -6,11 +6,12 @@ using HingeSelector.Rules.Evaluating;
 using HingeSelector.Rules.Firing;
 using HingeSelector.Screening;
 using HingeSelector.Tests.Population;
+using HingeSelector.Tests.Rules.Firing.Agreement;
 using HingeSelector.Tests.Support;
 
 namespace HingeSelector.Benchmarks;
 
-/// <summary>The people of the survey ranked one after the other: time for a whole answer, and whether memory stays flat.</summary>
+/// <summary>The people of the survey ranked one after the other: time for a whole answer, whether memory stays flat, and whether the three deciders agree.</summary>
 internal static class RankRun
 {
     private static readonly DateOnly _day = new(2026, 11, 24);
@@ -20,22 +21,24 @@ internal static class RankRun
         var most = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : int.MaxValue;
         var book = RepositoryFiles.Book;
         var room = RoomReader.Read(RepositoryFiles.Source("content/demo/room.yaml"), new DiagnosticBag());
-        var people = SurveyPeople.Draw(book.Vocabulary, _day, 20261124, most).ToList();
+        var people = SurveyPeople.Draw(book.Vocabulary, _day, SurveyPeople.Seed, most).ToList();
         foreach (var (name, engine) in new (string, IRuleEngine)[] { ("loop evaluator", new LoopEvaluator(book)), ("network of record", new Network(book)) })
             Measure(name, new Selector(book, engine), people, room, book);
-        return Compare(new Selector(book, new LoopEvaluator(book)), new Selector(book, new Network(book)), people, room, book);
+        return Compare(people);
     }
 
-    // Both engines on the same people: every fired rule, every candidate and every score.
-    private static int Compare(Selector loop, Selector network, List<AthleteRecord> people, Room? room, Rules.RuleBook book)
+    // All three deciders on the same people: every finding, fired and open rule, every candidate, score and set-up.
+    private static int Compare(List<AthleteRecord> people)
     {
-        var differ = people.Count(athlete =>
+        var trio = new Trio(RulesFolder.Shipped);
+        var survey = new SurveyTrio(trio, _day);
+        var differ = 0;
+        for (var i = 0; i < people.Count; i++)
         {
-            var question = new Question(athlete, room, null, book.Philosophies["balanced"], _day);
-            var (a, b) = (loop.Choose(question), network.Choose(question));
-            return a.Outcome != b.Outcome || !a.Fired.SequenceEqual(b.Fired) || !a.Ranked.Select(r => (r.Candidate.Variant.Id, r.Score)).SequenceEqual(b.Ranked.Select(r => (r.Candidate.Variant.Id, r.Score)));
-        });
-        Console.WriteLine($"{people.Count} people asked of both engines: {differ} answers differ");
+            if (survey.Difference(people[i], i) is { } difference && ++differ <= 20)
+                Console.WriteLine($"{people[i].Id}: {difference}");
+        }
+        Console.WriteLine($"{people.Count} people asked of network, loop and naive interpreter: {differ} answers differ; {survey.Candidates} ranked candidates, {trio.Tally.Fired} rules fired, {trio.Tally.Open} open");
         return differ == 0 ? 0 : 1;
     }
 

@@ -12,10 +12,10 @@ internal sealed class ChooseRun(ChooseRequest request, RuleBook book, Surroundin
     /// <returns>The exit code.</returns>
     public int Run()
     {
+        var engine = EngineOfRecord.For(book);
         var input = new ChooseInput(request, book, around);
         if (input.Diagnostics.Count > 0)
             around.Error.Write(DiagnosticPrinter.Print(input.Diagnostics));
-        var engine = EngineOfRecord.For(book);
         var selector = new Selector(book, engine);
         var outcomes = new List<Outcome>();
         var progress = new Progress(around, input.Athletes.Count);

@@ -52,6 +52,7 @@ public sealed class ChooseVerb : Verb
                 line.GetValue(_screen), line.GetValue(_roster), line.GetValue(_athlete), line.GetValue(_room), line.GetValue(_standing), line.GetValue(_on),
                 line.GetValue(_philosophy), line.GetValue(_format), line.GetValue(_top), line.GetValue(_why), line.GetValue(_exitLevel)),
             around.Clock);
+        EngineOfRecord.Prepare();
         return new ChooseRun(request, Home.Book(line, around), around).Run();
     }
 }

@@ -28,6 +28,13 @@ public static class Home
         }
     }
 
+    /// <summary>Names of the pages on how to measure, without their ending; none where the folder is missing.</summary>
+    public static IReadOnlyCollection<string> ProtocolPages(ParseResult line, Surroundings around)
+    {
+        var folder = Path.Combine(Folder(line.GetValue(GlobalOptions.Home), around), "content", "protocols");
+        return Directory.Exists(folder) ? [.. Directory.EnumerateFiles(folder, "*.md").Select(f => Path.GetFileNameWithoutExtension(f)).Order(StringComparer.Ordinal)] : [];
+    }
+
     /// <summary>The rules, read and compiled; warnings go to standard error only when asked for.</summary>
     /// <exception cref="FaultyInputException">A file is faulty.</exception>
     public static RuleBook Book(ParseResult line, Surroundings around)

@@ -40,10 +40,11 @@ public sealed class RulesCheckVerb : Verb
         if (format is not ("text" or "json"))
             throw new UsageException($"'{format}' is not a format.", Slip.DidYouMeanOneOf(format, ["text", "json"]));
         var files = Home.Files(line, around);
-        var result = FolderCheck.Run(files);
+        var pages = Home.ProtocolPages(line, around);
+        var result = FolderCheck.Run(files, pages);
         IReadOnlyList<SuggestedEdit> done = [];
         if (line.GetValue(_fix))
-            (result, done) = RulesFix.Make(files, result, Home.Folder(line.GetValue(GlobalOptions.Home), around));
+            (result, done) = RulesFix.Make(files, pages, result, Home.Folder(line.GetValue(GlobalOptions.Home), around));
         if (format == "json")
             around.Output.WriteLine(CheckReport.Of(result.Book?.Rules.Count ?? 0, result.Book?.Variants.Count ?? 0, result.Examples, done, result.Found).ToJson());
         else

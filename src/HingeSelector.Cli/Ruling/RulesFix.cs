@@ -12,7 +12,7 @@ internal static class RulesFix
     private const int MostRounds = 10;
 
     /// <summary>Makes them and checks again, until none is left.</summary>
-    public static (FolderCheck Result, IReadOnlyList<SuggestedEdit> Done) Make(RuleFiles files, FolderCheck result, string home)
+    public static (FolderCheck Result, IReadOnlyList<SuggestedEdit> Done) Make(RuleFiles files, IReadOnlyCollection<string> pages, FolderCheck result, string home)
     {
         var done = new List<SuggestedEdit>();
         for (var round = 0; round < MostRounds; round++)
@@ -24,7 +24,7 @@ internal static class RulesFix
                 Write(Path.Combine(home, files.Name, path), mended.Texts[path]);
             done.AddRange(edits);
             files = mended;
-            result = FolderCheck.Run(files);
+            result = FolderCheck.Run(files, pages);
         }
         return (result, done);
     }

@@ -12,7 +12,7 @@ internal static class CautionCheck
     public static void Run(CheckedBook book, DiagnosticBag bag)
     {
         var cautions = book.Living.Where(r => r.Conclusions.Any(c => c is CautionConclusion)).ToList();
-        var histories = book.Book.Vocabulary.Words.Where(w => w.NamedStays).ToList();
+        var histories = book.Book.Vocabulary.Words.Where(w => w is { NamedStays: true, Kind: Words.WordKind.Set }).ToList();
         foreach (var rule in book.Living)
         {
             if (CheckedBook.RequestsOf(rule).FirstOrDefault(Effects.Raises) is { } raising && !CheckedBook.RequestsOf(rule).Any(Effects.Lightens)

@@ -37,7 +37,7 @@ internal static class Effects
     private static IEnumerable<string> Of(Conclusion conclusion, Rule rule) => conclusion switch
     {
         FindingConclusion finding => [$"finding {finding.Finding}"],
-        StopConclusion stop => [$"stop {stop.Level} {stop.Allowed} {stop.See} {stop.Say}"],
+        StopConclusion stop => [$"stop {stop.Level} {stop.Answers} {stop.Allowed} {stop.See} {stop.Say}"],
         ExclusionConclusion exclusion => [$"exclude {exclusion.Why}"],
         RequestConclusion request => [$"request {Text(request.Request)}"],
         CueConclusion cue => [$"cue {cue.Say}"],

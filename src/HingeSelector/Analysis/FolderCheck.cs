@@ -1,6 +1,7 @@
 using HingeSelector.Diagnostics;
 using HingeSelector.Examples;
 using HingeSelector.Rules;
+using HingeSelector.Rules.Checking;
 using HingeSelector.Rules.Reading;
 
 namespace HingeSelector.Analysis;
@@ -12,10 +13,14 @@ namespace HingeSelector.Analysis;
 public sealed record FolderCheck(RuleBook? Book, int Examples, IReadOnlyList<Diagnostic> Found)
 {
     /// <summary>Checks a folder.</summary>
-    public static FolderCheck Run(RuleFiles files)
+    /// <param name="files">Its texts.</param>
+    /// <param name="protocolPages">Names of the pages on how to measure; null when they are not looked at.</param>
+    public static FolderCheck Run(RuleFiles files, IReadOnlyCollection<string>? protocolPages = null)
     {
         var bag = new DiagnosticBag();
         var book = RuleBookReader.Read(files, bag);
+        if (book is not null && protocolPages is not null)
+            ProtocolPagesCheck.Run(book.Vocabulary, protocolPages, bag);
         // Examples of rules with faults, and questions about them, would only repeat the faults.
         var examples = 0;
         if (book is not null && !bag.HasErrors)

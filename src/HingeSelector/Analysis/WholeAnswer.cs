@@ -14,12 +14,11 @@ internal static class WholeAnswer
     private static readonly DateOnly _day = new(2026, 1, 1);
 
     /// <summary>The answer; null when the vocabulary lacks words that a whole answer needs.</summary>
-    /// <remarks>Words that are worked out come from the other answers here, not from the screen; only letters are written as the screen says.</remarks>
+    /// <remarks>Words that are worked out come from the other answers here, not from the screen.</remarks>
     public static Recommendation? For(RuleBook book, IReadOnlyList<GivenWord> screen)
     {
         if (!ProgramInputs.Ids.All(i => book.Vocabulary.Find(i) is not null))
             return null;
-        var computed = screen.Where(g => !g.Reading.Word.IsMeasured).ToList();
         var answers = new Dictionary<AnswerKey, Answer>();
         foreach (var word in book.Vocabulary.Words.Where(w => w.IsMeasured && w.Groups.Count > 0))
         {
@@ -28,7 +27,7 @@ internal static class WholeAnswer
         }
         foreach (var given in screen.Where(g => g.Reading.Word.IsMeasured))
             answers[new AnswerKey(given.Reading.Word.Id, given.Reading.Word.Sided ? given.Reading.Slot - given.Reading.Word.Slot : 0)] = Answered(given.Value);
-        var record = new AthleteRecord { Id = "check", Answers = answers, Clearances = Letters(computed) };
+        var record = new AthleteRecord { Id = "check", Answers = answers };
         return new Selector(book, new LoopEvaluator(book)).Choose(new Question(record, null, null, book.Philosophies.Values.First(), _day));
     }
 
@@ -45,12 +44,4 @@ internal static class WholeAnswer
         _ when word.Groups.Contains("must-answer-under-18") => FactValue.YesNo(true),
         _ => FactValue.Choice(0),
     };
-
-    private static List<Clearance> Letters(IReadOnlyList<GivenWord> computed)
-    {
-        var letters = new List<Clearance>();
-        if (computed.FirstOrDefault(g => g.Reading.Word.Id == "cleared-for") is { } covers && covers.Value.Bits != 0)
-            letters.Add(new Clearance("physician", "check", _day, _day, [.. covers.Reading.Word.Values.Where((_, i) => (covers.Value.Bits & (1UL << i)) != 0)], null, "check", SourceSpan.None));
-        return letters;
-    }
 }

@@ -4,4 +4,4 @@ namespace HingeSelector.Body;
 /// <param name="Value">The value used.</param>
 /// <param name="Low">The lower end.</param>
 /// <param name="High">The upper end.</param>
-public readonly record struct ParameterValue(double Value, double Low, double High);
+public sealed record ParameterValue(double Value, double Low, double High);

@@ -59,7 +59,7 @@ public sealed class CandidateBuilder
         var asked = wishes.LowestThatFits || wishes.AtLeast is not null || held is not null;
         var request = new SetUpRequest
         {
-            Heights = [.. candidate.Heights.Heights.Select(h => Length.FromMetres(h.Height))],
+            Heights = candidate.Heights.Lengths(),
             Grips = grips,
             StandardHeight = Length.FromMetres(candidate.Heights.Standard),
             StandardGrip = standardGrip,
@@ -101,19 +101,15 @@ public sealed class CandidateBuilder
     }
 
     /// <summary>The held height seen in this variant, m, whatever grip and stance it was seen with; null when none was.</summary>
-    public double? HeldHeightOf(Variant variant)
-        => _facts[_book.Vocabulary["held-height-variant"].Slot] is { IsKnown: true } seen && seen.Bits == 1UL << variant.Index ? Exact("held-height") : null;
+    public double? HeldHeightOf(Variant variant) => Seen("held-height", variant);
 
     /// <summary>The held height when it was seen in this variant; its grip and stance as noted, or the variant's own.</summary>
     public HeldHeight? HeldFor(Variant variant)
-    {
-        if (Exact("held-height") is not { } height || _facts[_book.Vocabulary["held-height-variant"].Slot] is not { IsKnown: true } seen || seen.Bits != 1UL << variant.Index)
-            return null;
-        var grip = Exact("held-height-grip");
-        if (grip is null)
-            return null;
-        return new HeldHeight(Length.FromMetres(height), Length.FromMetres(grip.Value), Exact("held-height-stance") is { } stance ? Length.FromMetres(stance) : null);
-    }
+        => Seen("held-height", variant) is { } height && Seen("held-height-grip", variant) is { } grip
+            ? new HeldHeight(Length.FromMetres(height), Length.FromMetres(grip), Seen("held-height-stance", variant) is { } stance ? Length.FromMetres(stance) : null)
+            : null;
+
+    private double? Seen(string word, Variant variant) => _facts[Vocabulary.Reading(_book.Vocabulary[word], variant.Id)!.Slot] is { IsExact: true } seen ? seen.Low : null;
 
     /// <summary>One variant at its standard set-up.</summary>
     public Candidate Standard(Variant variant)
@@ -170,7 +166,12 @@ public sealed class CandidateBuilder
     }
 
     private static List<Length> Including(IReadOnlyList<Length> grips, Length grip)
-        => grips.Any(g => Math.Abs(g.Metres - grip.Metres) < 1e-6) ? [.. grips] : [.. grips.Append(grip).OrderBy(g => g.Metres)];
+    {
+        var all = new List<Length>(grips);
+        if (!all.Exists(g => Math.Abs(g.Metres - grip.Metres) < 1e-6))
+            all.Insert(all.FindLastIndex(g => g.Metres <= grip.Metres) + 1, grip);
+        return all;
+    }
 
     private double? Exact(string word)
     {

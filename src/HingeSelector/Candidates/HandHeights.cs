@@ -9,7 +9,7 @@ public sealed record HandHeights
     private const double SameHeight = 1e-6;
 
     /// <summary>Heights above the floor in metres, ascending, each with what makes it.</summary>
-    public required IReadOnlyList<(double Height, string Made)> Heights { get; init; }
+    public required IReadOnlyList<MadeHeight> Heights { get; init; }
 
     /// <summary>The variant's own height, m.</summary>
     public required double Standard { get; init; }
@@ -40,8 +40,17 @@ public sealed record HandHeights
     private static Assumptions UpToTheKnee(Assumptions assumed, double? kneeHeight)
         => kneeHeight is { } knee && knee < assumed.HighestStart ? assumed with { HighestStart = knee } : assumed;
 
+    /// <summary>The heights alone.</summary>
+    public IReadOnlyList<Quantities.Length> Lengths()
+    {
+        var lengths = new Quantities.Length[Heights.Count];
+        for (var i = 0; i < lengths.Length; i++)
+            lengths[i] = Quantities.Length.FromMetres(Heights[i].Height);
+        return lengths;
+    }
+
     /// <summary>What makes a height.</summary>
-    public string MadeBy(double height) => Heights.MinBy(h => Math.Abs(h.Height - height)).Made;
+    public string MadeBy(double height) => Heights.MinBy(h => Math.Abs(h.Height - height))!.Made;
 
     // Handles are measured with full discs on; smaller ones lower the frame by the difference of their radii.
     private static HandHeights Handle(IEnumerable<double?>? handles, double assumedHandle, string name, double floor, Room? room, Assumptions assumed)
@@ -56,10 +65,10 @@ public sealed record HandHeights
     {
         var boxes = room?.Boxes.Where(b => b.Number > 0).Select(b => b.Height).Order().ToList() ?? [];
         if (boxes.Count == 0)
-            return new HandHeights { Heights = [(standard, room is null ? "no room given" : "a raised surface; no box is on file")], Standard = standard };
+            return new HandHeights { Heights = [new(standard, room is null ? "no room given" : "a raised surface; no box is on file")], Standard = standard };
         return new HandHeights
         {
-            Heights = [.. boxes.Select(b => (standard + b - boxes[0], $"on the {Quantities.QuantityText.Print(b, Quantities.Unit.Find("cm"))} box"))],
+            Heights = [.. boxes.Select(b => new MadeHeight(standard + b - boxes[0], $"on the {Quantities.QuantityText.Print(b, Quantities.Unit.Find("cm"))} box"))],
             Standard = standard,
         };
     }
@@ -68,9 +77,10 @@ public sealed record HandHeights
     private static HandHeights Free(double share, Assumptions assumed)
     {
         var standard = Math.Round(share, 2);
-        var heights = new List<(double, string)>();
-        for (var h = standard; h <= assumed.HighestStart + SameHeight; h += assumed.HeightStep)
-            heights.Add((h, "turning point"));
+        // The turning point itself is always there, also for shanks so long that it lies above the highest start.
+        var heights = new List<MadeHeight> { new(standard, "turning point") };
+        for (var h = standard + assumed.HeightStep; h <= assumed.HighestStart + SameHeight; h += assumed.HeightStep)
+            heights.Add(new MadeHeight(h, "turning point"));
         return new HandHeights { Heights = heights, Standard = standard };
     }
 
@@ -81,19 +91,20 @@ public sealed record HandHeights
         // Without anything that raises a bar the kit rules exclude the variant; the search still needs a height to judge.
         return raised.Count > 0
             ? new HandHeights { Heights = raised, Standard = raised[0].Height }
-            : new HandHeights { Heights = [(standard, "nothing in this room")], Standard = standard };
+            : new HandHeights { Heights = [new(standard, "nothing in this room")], Standard = standard };
     }
 
     private static HandHeights Stacked(double start, string name, double standard, Room? room, Assumptions assumed, bool pins)
     {
-        var heights = new SortedDictionary<double, string>();
+        var heights = new List<MadeHeight>();
         void Add(double height, string made)
         {
-            if (height <= assumed.HighestStart + SameHeight && !heights.Keys.Any(h => Math.Abs(h - height) < SameHeight))
-                heights.Add(Math.Round(height, 4), made);
+            var rounded = Math.Round(height, 4);
+            if (height <= assumed.HighestStart + SameHeight && !heights.Exists(h => Math.Abs(h.Height - rounded) < SameHeight))
+                heights.Add(new MadeHeight(rounded, made));
         }
 
-        Add(start, name);
+        heights.Add(new MadeHeight(Math.Round(start, 4), name));
         if (room is null)
         {
             for (var h = start + assumed.HeightStep; h <= assumed.HighestStart; h += assumed.HeightStep)
@@ -109,19 +120,28 @@ public sealed record HandHeights
                     Add(h, "rack pins");
             }
         }
-        return new HandHeights { Heights = [.. heights.Where(h => h.Key >= start - SameHeight).Select(h => (h.Key, h.Value))], Standard = standard };
+        heights.RemoveAll(h => h.Height < start - SameHeight);
+        heights.Sort(Lowest);
+        return new HandHeights { Heights = heights, Standard = standard };
     }
 
-    private static IEnumerable<(double Height, string Made)> Piles(IReadOnlyList<(double Height, int Pairs)> blocks)
+    private static List<MadeHeight> Piles(IReadOnlyList<(double Height, int Pairs)> blocks)
     {
-        var piles = new List<(double Height, string Made)> { (0, "") };
+        var piles = new List<MadeHeight> { new(0, "") };
         foreach (var (height, pairs) in blocks.OrderByDescending(b => b.Height))
         {
-            piles = [.. piles.SelectMany(p => Enumerable.Range(0, Math.Min(pairs, 4) + 1)
-                .Select(n => (p.Height + (n * height), n == 0 ? p.Made : Join(p.Made, n, height))))];
+            var more = new List<MadeHeight>();
+            foreach (var pile in piles)
+            {
+                for (var n = 0; n <= Math.Min(pairs, 4); n++)
+                    more.Add(n == 0 ? pile : new MadeHeight(pile.Height + (n * height), Join(pile.Made, n, height)));
+            }
+            piles = more;
         }
-        return piles.Where(p => p.Height > 0).OrderBy(p => p.Height);
+        return [.. piles.Where(p => p.Height > 0).OrderBy(p => p.Height)];
     }
+
+    private static int Lowest(MadeHeight a, MadeHeight b) => a.Height.CompareTo(b.Height);
 
     private static string Join(string made, int number, double height)
     {

@@ -40,7 +40,8 @@ internal static class PullOf
             widths.Add(width);
         for (var width = standard + assumed.GripStep; width <= high + 1e-9; width += assumed.GripStep)
             widths.Add(width);
-        return ([.. widths.Order().Select(Length.FromMetres)], Length.FromMetres(standard));
+        widths.Sort();
+        return (widths.ConvertAll(Length.FromMetres), Length.FromMetres(standard));
     }
 
     private static double Width(Knowledge.GripRule rule, Segments? segments, PullGeometry pull, SetUp at, Assumptions assumed, ModelParameters parameters)

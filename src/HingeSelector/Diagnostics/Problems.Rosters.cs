@@ -21,9 +21,6 @@ public static partial class Problems
     /// <summary>HS5006: a blanket answer in the wrong form.</summary>
     public static Diagnostic BadBlanket(SourceSpan at, string group, string text, string blanket) => Error("HS5006", at, $"'{text}' is not an answer to all of '{group}'.", $"Write '{blanket}, asked by NAME on 2026-11-24'.");
 
-    /// <summary>HS5007: a clearance in the wrong form.</summary>
-    public static Diagnostic BadClearance(SourceSpan at, string text) => Error("HS5007", at, $"'{text}' is not a clearance.", "Write 'PROFESSION; WHO; DATE; valid until DATE; covers load-in-hand + spinal-load; cap 40 kg; seen by WHO' (the cap may be left out).");
-
     /// <summary>HS5008: a side where the word has none, or a missing side.</summary>
     public static Diagnostic SidesExpected(SourceSpan at, string word) => Error("HS5008", at, $"'{word}' has two sides.", $"Write '{word}: {{left: ..., right: ...}}'.");
 
@@ -78,9 +75,9 @@ public static partial class Problems
     /// <summary>HS5025: one word answered in two places of one file.</summary>
     public static Diagnostic AnsweredTwice(SourceSpan at, string word, SourceSpan first) => Error("HS5025", at, $"'{word}' is answered twice (first in line {first.Line + 1}).", "Remove one of the two.");
 
-    /// <summary>HS5026: the letter is signed and seen by the same person.</summary>
-    public static Diagnostic SignedAndSeenByOne(SourceSpan at, string who) => Error("HS5026", at, $"'{who}' has signed the clearance and has seen it for the staff; these are two people.", "Name who of the staff has read the letter.");
+    /// <summary>HS5035: a part of a cell that holds no held height.</summary>
+    public static Diagnostic BadHeldHeight(SourceSpan at, string text) => Error("HS5035", at, $"'{text}' is not a held height.", "Write 'PULL; 34 cm; grip 56 cm; stance 32 cm; empty bar 26 cm; weight 60 kg' (all but pull and height may be left out), and ' | ' between two.");
 
-    /// <summary>HS5027: a letter that holds for more than a year.</summary>
-    public static Diagnostic ClearanceTooLong(SourceSpan at, string last, string latest) => Error("HS5027", at, $"The clearance ends on {last}, more than a year after its date; a year later ({latest}) someone looks again.", "Enter the last day that the letter names, at most a year on.");
+    /// <summary>HS5036: two held heights for one pull.</summary>
+    public static Diagnostic HeldTwice(SourceSpan at, string variant) => Error("HS5036", at, $"There are two held heights for '{variant}'; nobody can tell which is right.", "Keep the later one.");
 }

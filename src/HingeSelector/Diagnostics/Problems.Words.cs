@@ -47,6 +47,9 @@ public static partial class Problems
     /// <summary>HS2012: a date that cannot be read.</summary>
     public static Diagnostic BadDate(SourceSpan at, string text) => Error("HS2012", at, $"'{text}' is not a date.", "Write year-month-day, for example 2026-11-24.");
 
+    /// <summary>HS2013: one side of a value that has none.</summary>
+    public static Diagnostic ValueWithoutSide(SourceSpan at, string word, string value, string side) => Error("HS2013", at, $"'{value}' has no sides, so '{word}, {side}' never holds it.", $"Read it with the bare word: '{word}: includes {value}'.");
+
     // Only the author knows whether the ends were exchanged or one of them is wrong, so this is offered and not made.
     private static SuggestedEdit? Swapped(SourceSpan at, string text)
     {

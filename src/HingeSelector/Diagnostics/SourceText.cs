@@ -3,7 +3,8 @@ namespace HingeSelector.Diagnostics;
 /// <summary>A file as its author sees it: a short path and its lines.</summary>
 public sealed class SourceText
 {
-    private readonly string[] _lines;
+    // Lines are cut only when a message shows one.
+    private string[]? _lines;
 
     /// <summary>Wraps the text of one file.</summary>
     /// <param name="path">The path as printed in messages; never an absolute machine path.</param>
@@ -12,7 +13,6 @@ public sealed class SourceText
     {
         Path = path;
         Text = text;
-        _lines = text.Split('\n');
     }
 
     /// <summary>The path as printed in messages.</summary>
@@ -22,9 +22,15 @@ public sealed class SourceText
     public string Text { get; }
 
     /// <summary>How many lines it has.</summary>
-    public int LineCount => _lines.Length;
+    public int LineCount => Lines.Length;
 
     /// <summary>A line without its line end; empty when the line does not exist.</summary>
     /// <param name="line">Zero-based line number.</param>
-    public string Line(int line) => line >= 0 && line < _lines.Length ? _lines[line].TrimEnd('\r') : "";
+    public string Line(int line)
+    {
+        var lines = Lines;
+        return line >= 0 && line < lines.Length ? lines[line].TrimEnd('\r') : "";
+    }
+
+    private string[] Lines => _lines ??= Text.Split('\n');
 }

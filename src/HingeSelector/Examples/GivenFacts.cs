@@ -31,7 +31,7 @@ internal sealed class GivenFacts
         foreach (var entry in given.Entries)
         {
             var word = book.Vocabulary.Find(entry.Key.Value);
-            (word is { IsMeasured: true } ? measured : direct).Add(entry);
+            (word is { IsMeasured: true } || entry.Key.Value == "clearances" ? measured : direct).Add(entry);
         }
         var record = ScreenReader.ReadUndated(new YamlMap(measured, given.Span), "example", book.Vocabulary, day, bag);
         if (record is null)

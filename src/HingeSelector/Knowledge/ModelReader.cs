@@ -60,7 +60,7 @@ public sealed class ModelReader
         if (id is null || label is null || value is null || range is null || grade is null || because is null)
             return;
         var known = ModelParameters.Ids.FirstOrDefault(p => p.Id == id.Value);
-        if (known.Id is null)
+        if (known is null)
         {
             _bag.Add(Problems.UnknownValue(id.Span, id.Value, "parameter", [.. ModelParameters.Ids.Select(p => p.Id)]));
             return;

@@ -1,5 +1,4 @@
 using HingeSelector.Diagnostics;
-using HingeSelector.Words;
 
 namespace HingeSelector.Knowledge;
 
@@ -25,7 +24,7 @@ public sealed record Variant
     public required VariantPosture? Posture { get; init; }
 
     /// <summary>Its answers to the words of the variants, by slot of the candidate's table.</summary>
-    public required IReadOnlyList<(int Slot, FactValue Value)> Words { get; init; }
+    public required IReadOnlyList<VariantWord> Words { get; init; }
 
     /// <summary>What it trains, spares and asks.</summary>
     public required IReadOnlyList<Claim> Claims { get; init; }

@@ -50,9 +50,9 @@ public sealed class VariantReader(Vocabulary vocabulary, IReadOnlyList<string> v
         return [.. kit.Select(k => k.Value)];
     }
 
-    private List<(int Slot, FactValue Value)> ReadWords(MapReader map)
+    private List<VariantWord> ReadWords(MapReader map)
     {
-        var values = new List<(int, FactValue)>();
+        var values = new List<VariantWord>();
         var words = MapReader.Open(map.Node("words"), "the words of a variant", bag);
         if (words is null)
         {
@@ -60,7 +60,7 @@ public sealed class VariantReader(Vocabulary vocabulary, IReadOnlyList<string> v
             return values;
         }
         foreach (var word in vocabulary.Words.Where(w => w.About == WordAbout.Variant))
-            values.Add((word.Slot, ReadWord(words, word)));
+            values.Add(new VariantWord(word.Slot, ReadWord(words, word)));
         words.Finish();
         return values;
     }

@@ -69,14 +69,14 @@ public sealed partial class MarginFinder
         return smallest - pose.HipDemand(attempt.LumbarShare);
     }
 
-    private Spare? HipFlexionSpare(in PoseInput input, Pose pose, bool withErrors)
+    private Spare? HipFlexionSpare(in PoseInput input, Pose pose, bool withErrors, ref Neighbours? around)
     {
         if (HipSpare(pose, Nominal, out var side) is not { } value)
             return null;
         if (!withErrors)
             return new Spare(Angle.FromDegrees(value), default, default, side);
         var here = Nominal with { Only = side };
-        var (measuring, model) = Spread(input, value, (in Pose p) => HipSpare(p, here, out _)!.Value);
+        var (measuring, model) = Spread(input, ref around, value, (in Pose p) => HipSpare(p, here, out _)!.Value);
         var raise = _ranges[side].StraightLegRaise?.StandardError.Degrees ?? 0;
         var bent = _ranges[side].KneeBentHipFlexion?.StandardError.Degrees ?? 0;
         measuring += Half(here with { RaiseShift = raise }, here with { RaiseShift = -raise })
@@ -100,32 +100,23 @@ public sealed partial class MarginFinder
     /// Variance of a result from segments (with their correlations) and from the posture parameters, each by the change over
     /// its own error or span, so that a kink inside it counts by its share.
     /// </summary>
-    private (double Segments, double Model) Spread(in PoseInput input, double nominal, Reading result)
+    private (double Segments, double Model) Spread(in PoseInput input, ref Neighbours? around, double nominal, Reading result)
     {
+        around ??= new Neighbours(input, _segments, _pull, _parameters);
         Span<double> shifts = stackalloc double[Sensitivity.Segments.Count];
         var segments = 0.0;
         for (var i = 0; i < shifts.Length; i++)
         {
-            var error = _segments[Sensitivity.Segments[i]].StandardError.Metres;
-            var high = input;
-            Sensitivity.Field(ref high, Sensitivity.Segments[i]) += error;
-            var low = input;
-            Sensitivity.Field(ref low, Sensitivity.Segments[i]) -= error;
-            shifts[i] = HalfChange(low, high, nominal, result);
+            shifts[i] = HalfChange(around.Segments[i], nominal, result);
             for (var j = 0; j < i; j++)
                 segments += 2 * shifts[i] * shifts[j] * _segments.Correlation(Sensitivity.Segments[i], Sensitivity.Segments[j]);
             segments += shifts[i] * shifts[i];
         }
 
         var model = 0.0;
-        foreach (var id in Sensitivity.ParametersFor(_pull))
+        foreach (ref readonly var ends in around.Parameters)
         {
-            var range = _parameters.RangeOf(id);
-            var high = input;
-            Sensitivity.Set(ref high, id, range.High);
-            var low = input;
-            Sensitivity.Set(ref low, id, range.Low);
-            var half = HalfChange(low, high, nominal, result) / EvenSpread;
+            var half = HalfChange(ends, nominal, result) / EvenSpread;
             model += half * half;
         }
 
@@ -133,16 +124,12 @@ public sealed partial class MarginFinder
     }
 
     /// <summary>Half the change from one end to the other; where an end has no position, the whole change to the other end.</summary>
-    private static double HalfChange(in PoseInput low, in PoseInput high, double nominal, Reading result)
-    {
-        var a = PoseKernel.Solve(low);
-        var b = PoseKernel.Solve(high);
-        return (a.Status == PoseStatus.Solved, b.Status == PoseStatus.Solved) switch
+    private static double HalfChange(in (Pose Low, Pose High) ends, double nominal, Reading result)
+        => (ends.Low.Status == PoseStatus.Solved, ends.High.Status == PoseStatus.Solved) switch
         {
-            (true, true) => (result(b) - result(a)) / 2,
-            (true, false) => nominal - result(a),
-            (false, true) => result(b) - nominal,
+            (true, true) => (result(ends.High) - result(ends.Low)) / 2,
+            (true, false) => nominal - result(ends.Low),
+            (false, true) => result(ends.High) - nominal,
             _ => 0,
         };
-    }
 }

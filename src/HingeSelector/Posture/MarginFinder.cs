@@ -32,11 +32,12 @@ public sealed partial class MarginFinder
         if (pose.Status != PoseStatus.Solved)
             return null;
         var shinFree = _pull.Implement != ImplementKind.StraightBar;
+        Neighbours? around = null;
         return new Margins(
-            HipFlexionSpare(input, pose, withErrors),
-            AngleSpare(input, pose, s => s.HipAbduction, ThighOut, withErrors),
+            HipFlexionSpare(input, pose, withErrors, ref around),
+            AngleSpare(input, pose, s => s.HipAbduction, ThighOut, withErrors, ref around),
             RotationSpare(setUp),
-            shinFree ? AngleSpare(input, pose, s => s.Dorsiflexion, Dorsiflexion, withErrors) : null);
+            shinFree ? AngleSpare(input, pose, s => s.Dorsiflexion, Dorsiflexion, withErrors, ref around) : null);
     }
 
     /// <summary>The sides that count: the working one in a split stance, else both.</summary>
@@ -110,7 +111,7 @@ public sealed partial class MarginFinder
             side);
     }
 
-    private Spare? AngleSpare(in PoseInput input, in Pose pose, Func<SideRange, AngleMeasure?> read, Reading demand, bool withErrors)
+    private Spare? AngleSpare(in PoseInput input, in Pose pose, Func<SideRange, AngleMeasure?> read, Reading demand, bool withErrors, ref Neighbours? around)
     {
         if (SmallestOf(read, out var side) is not { } available)
             return null;
@@ -118,7 +119,7 @@ public sealed partial class MarginFinder
             return new Spare(Angle.FromDegrees(available - demand(pose)), default, default, side);
         var own = read(_ranges[side])!.Value.StandardError.Degrees;
         var value = available - demand(pose);
-        var (segments, model) = Spread(input, value, (in Pose p) => available - demand(p));
+        var (segments, model) = Spread(input, ref around, value, (in Pose p) => available - demand(p));
         return new Spare(
             Angle.FromDegrees(value),
             Angle.FromDegrees(Math.Sqrt((own * own) + segments)),

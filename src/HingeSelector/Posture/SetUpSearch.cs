@@ -71,7 +71,17 @@ public static class SetUpSearch
         };
     }
 
-    internal static Length Nearest(IReadOnlyList<Length> values, Length wanted) => values.MinBy(v => Math.Abs(v.Metres - wanted.Metres));
+    internal static Length Nearest(IReadOnlyList<Length> values, Length wanted)
+    {
+        var nearest = values[0];
+        foreach (var value in values)
+        {
+            if (Math.Abs(value.Metres - wanted.Metres) < Math.Abs(nearest.Metres - wanted.Metres))
+                nearest = value;
+        }
+
+        return nearest;
+    }
 
     internal static Length AtOrAbove(IReadOnlyList<Length> values, Length wanted, out bool tooLow)
     {

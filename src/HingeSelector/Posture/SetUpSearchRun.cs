@@ -29,7 +29,7 @@ internal sealed class SetUpSearchRun
         _floor = LowestAllowed();
     }
 
-    private readonly record struct Try(SetUp SetUp, Pose Pose, Fit Fit);
+    private sealed record Try(SetUp SetUp, Pose Pose, Fit Fit);
 
     public SetUpChoice Choose()
     {
@@ -43,7 +43,9 @@ internal sealed class SetUpSearchRun
 
         // A held height is a sight of the real thing: from there upwards it counts as fitting.
         var seen = held is not null && chosen.SetUp.HandHeight.Metres >= held.Height.Metres - SameLength;
-        var acrossGrips = _request.Grips.Select(g => At(_request.Heights[height], g)).ToList();
+        var acrossGrips = new List<Try>();
+        foreach (var one in _request.Grips)
+            acrossGrips.Add(At(_request.Heights[height], one));
         return new SetUpChoice
         {
             FirstTry = chosen.SetUp,
@@ -55,7 +57,7 @@ internal sealed class SetUpSearchRun
             Grips = Band(_request.Grips, acrossGrips, grip),
             ComputedLowest = computedLowest is { } lowest ? _request.Heights[lowest] : null,
             Held = held,
-            Reasons = [.. _reasons.Distinct()],
+            Reasons = _reasons,
         };
     }
 
@@ -78,7 +80,9 @@ internal sealed class SetUpSearchRun
         var most = double.NegativeInfinity;
         foreach (var grip in order)
         {
-            var tries = _request.Heights.Select(h => At(h, _request.Grips[grip])).ToList();
+            var tries = new List<Try>();
+            foreach (var one in _request.Heights)
+                tries.Add(At(one, _request.Grips[grip]));
             if (!_finder.MeasuresHip || (_request.Height.Kind == HeightRequestKind.Standard && _request.Grip == GripRequest.Standard))
                 return (grip, _floor, tries);
             var height = _request.Height.Kind == HeightRequestKind.Standard
@@ -94,7 +98,7 @@ internal sealed class SetUpSearchRun
             }
         }
 
-        _reasons.Add(ChoiceReason.NothingFits);
+        Because(ChoiceReason.NothingFits);
         return best!.Value;
     }
 
@@ -102,15 +106,21 @@ internal sealed class SetUpSearchRun
     {
         var standard = SetUpSearch.Nearest(_request.Heights, _request.StandardHeight);
         if (Math.Abs(standard.Metres - _request.StandardHeight.Metres) > SameLength)
-            _reasons.Add(ChoiceReason.RoomLacksStandardHeight);
+            Because(ChoiceReason.RoomLacksStandardHeight);
         if (_request.Height.NotBelow is { } notBelow && notBelow > standard)
         {
             standard = SetUpSearch.AtOrAbove(_request.Heights, notBelow, out var tooLow);
             if (tooLow)
-                _reasons.Add(ChoiceReason.RoomTooLow);
+                Because(ChoiceReason.RoomTooLow);
         }
 
         return IndexOf(_request.Heights, standard);
+    }
+
+    private void Because(ChoiceReason reason)
+    {
+        if (!_reasons.Contains(reason))
+            _reasons.Add(reason);
     }
 
     private Try At(Length height, Length grip)
@@ -138,7 +148,7 @@ internal sealed class SetUpSearchRun
         var sameStance = held.Stance is not { } stance || Math.Abs(stance.Metres - setUp.Stance.Metres) <= _parameters.SameWidthWithin;
         if (sameGrip && sameStance)
             return held;
-        _reasons.Add(ChoiceReason.HeldHeightForAnotherSetUp);
+        Because(ChoiceReason.HeldHeightForAnotherSetUp);
         return null;
     }
 
@@ -147,9 +157,9 @@ internal sealed class SetUpSearchRun
         var atLeast = _request.Heights[_floor] > held.Height ? _request.Heights[_floor] : held.Height;
         var height = IndexOf(_request.Heights, SetUpSearch.AtOrAbove(_request.Heights, atLeast, out var tooLow));
         if (tooLow)
-            _reasons.Add(ChoiceReason.RoomTooLow);
+            Because(ChoiceReason.RoomTooLow);
         if (height != computed || tries[computed].Fit != Fit.Fits)
-            _reasons.Add(ChoiceReason.HeldHeightDecides);
+            Because(ChoiceReason.HeldHeightDecides);
         _reasons.Remove(ChoiceReason.NothingFits);
         return (height, tries[height]);
     }
@@ -158,21 +168,21 @@ internal sealed class SetUpSearchRun
     {
         var sides = _finder.Sides.Select(s => _ranges[s]).ToList();
         if (!_finder.MeasuresHip)
-            _reasons.Add(ChoiceReason.HipFlexionNotMeasured);
+            Because(ChoiceReason.HipFlexionNotMeasured);
         else if (sides.All(s => s.StraightLegRaise is null) || sides.All(s => s.KneeBentHipFlexion is null))
-            _reasons.Add(ChoiceReason.HipFlexionHalfMeasured);
+            Because(ChoiceReason.HipFlexionHalfMeasured);
         if (chosen.Pose.Status == PoseStatus.Solved)
         {
             if (_finder.AbductionIsOpen(chosen.Pose))
-                _reasons.Add(ChoiceReason.AbductionNotMeasured);
+                Because(ChoiceReason.AbductionNotMeasured);
             if (MarginFinder.ArmsMeetLegs(chosen.Pose))
-                _reasons.Add(ChoiceReason.ArmsMeetLegs);
+                Because(ChoiceReason.ArmsMeetLegs);
         }
 
         if (chosen.SetUp.Stance.Metres < _pull.Stance.WidthFor(_segments).Metres - SameLength)
-            _reasons.Add(ChoiceReason.StanceNarrowedForGrip);
+            Because(ChoiceReason.StanceNarrowedForGrip);
         if (chosen.SetUp.HandHeight.Metres > SetUpSearch.Nearest(_request.Heights, _request.StandardHeight).Metres + SameLength)
-            _reasons.Add(ChoiceReason.RaisedAboveStandard);
+            Because(ChoiceReason.RaisedAboveStandard);
     }
 
     private LengthBand Band(IReadOnlyList<Length> values, List<Try> tries, int first)
@@ -226,7 +236,12 @@ internal sealed class SetUpSearchRun
     }
 
     private static LengthRun Run(IReadOnlyList<Length> values, (int From, int To) run)
-        => new([.. values.Skip(run.From).Take(run.To - run.From + 1)]);
+    {
+        var lengths = new Length[run.To - run.From + 1];
+        for (var i = 0; i < lengths.Length; i++)
+            lengths[i] = values[run.From + i];
+        return new LengthRun(lengths);
+    }
 
     private static int IndexOf(IReadOnlyList<Length> values, Length value)
     {

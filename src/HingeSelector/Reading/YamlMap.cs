@@ -20,4 +20,15 @@ public sealed record YamlMap(IReadOnlyList<KeyValuePair<YamlScalar, YamlNode>> E
         }
         return null;
     }
+
+    /// <summary>Whether a key stands among entries.</summary>
+    internal static bool Holds(List<KeyValuePair<YamlScalar, YamlNode>> entries, string key)
+    {
+        foreach (var (k, _) in entries)
+        {
+            if (k.Value == key)
+                return true;
+        }
+        return false;
+    }
 }

@@ -8,6 +8,7 @@ namespace HingeSelector.Reading;
 /// <remarks>
 /// Refuses what staff files never need and what different readers take differently: anchors, aliases, tags,
 /// tabs as indentation, repeated keys, several documents in one file, keys that are not plain text.
+/// Files in plain YAML without a fault never come to the library: <see cref="PlainYaml"/> reads them.
 /// </remarks>
 public sealed class YamlReader
 {
@@ -26,6 +27,10 @@ public sealed class YamlReader
     /// <summary>Reads one file.</summary>
     /// <returns>The root node, or null when the text is empty or faulty (the bag says why).</returns>
     public static YamlNode? Read(SourceText source, DiagnosticBag bag)
+        => PlainYaml.Read(source) ?? ReadByLibrary(source, bag);
+
+    /// <summary>Reads one file by the library alone.</summary>
+    internal static YamlNode? ReadByLibrary(SourceText source, DiagnosticBag bag)
     {
         var before = bag.ErrorCount;
         var root = new YamlReader(source, bag).Read();

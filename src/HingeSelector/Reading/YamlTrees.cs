@@ -2,35 +2,24 @@ using HingeSelector.Diagnostics;
 
 namespace HingeSelector.Reading;
 
-/// <summary>Many YAML files read side by side; a rules folder has dozens and staff wait for it at every start.</summary>
+/// <summary>The trees of many YAML files.</summary>
 public sealed class YamlTrees
 {
-    private readonly IReadOnlyDictionary<string, YamlNode?> _roots;
+    private readonly Dictionary<string, YamlNode?> _roots = new(StringComparer.Ordinal);
 
-    private YamlTrees(IReadOnlyDictionary<string, YamlNode?> roots) => _roots = roots;
+    private YamlTrees()
+    {
+    }
 
     /// <summary>Reads all files.</summary>
     /// <param name="sources">The files by the key under which their trees are asked for.</param>
     /// <param name="bag">Collects faults.</param>
     public static YamlTrees Read(IReadOnlyDictionary<string, SourceText> sources, DiagnosticBag bag)
     {
-        var keys = sources.Keys.Order(StringComparer.Ordinal).ToArray();
-        var roots = new YamlNode?[keys.Length];
-        // A bag belongs to one thread: each file gets its own, and they are poured together in order.
-        var bags = new DiagnosticBag[keys.Length];
-        Parallel.For(0, keys.Length, i =>
-        {
-            bags[i] = new DiagnosticBag();
-            roots[i] = YamlReader.Read(sources[keys[i]], bags[i]);
-        });
-        var byKey = new Dictionary<string, YamlNode?>(StringComparer.Ordinal);
-        for (var i = 0; i < keys.Length; i++)
-        {
-            byKey[keys[i]] = roots[i];
-            foreach (var fault in bags[i].Sorted)
-                bag.Add(fault);
-        }
-        return new YamlTrees(byKey);
+        var trees = new YamlTrees();
+        foreach (var key in sources.Keys.Order(StringComparer.Ordinal))
+            trees._roots[key] = YamlReader.Read(sources[key], bag);
+        return trees;
     }
 
     /// <summary>Whether there is such a file.</summary>

@@ -39,7 +39,8 @@ internal sealed class Assembly
         Explained = loop.First(cases);
         loop.Second(cases, Explained);
         _tracer = new Tracer(book, cases, Explained.Findings);
-        _fired = [.. evaluation.Fired.Order()];
+        _fired = [.. evaluation.Fired];
+        _fired.Sort();
     }
 
     private Evaluation Explained { get; }
@@ -73,7 +74,7 @@ internal sealed class Assembly
 
     private bool IsNew(int variant) => _cases.Candidates[variant][_book.Vocabulary["new-to-athlete"].Slot] is { IsKnown: true, Bits: 2 };
 
-    private static Outcome OutcomeOf(IReadOnlyList<StopNotice> stops, IReadOnlyList<(string, string)> unanswered)
+    private static Outcome OutcomeOf(IReadOnlyList<StopNotice> stops, IReadOnlyList<UnansweredQuestion> unanswered)
     {
         StopLevel? highest = stops.Count > 0 ? stops[0].Level : null;
         return highest switch
@@ -87,37 +88,34 @@ internal sealed class Assembly
     }
 
     private IReadOnlyList<StopNotice> Stops()
-        => [.. _fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<StopConclusion>().Select(s => new StopNotice(s.Level, s.See, s.Say, _tracer.Trace(f)))).OrderByDescending(s => s.Level)];
+        => [.. Said.Of<StopConclusion>(_book, _fired).Select(s => new StopNotice(s.Conclusion.Level, s.Conclusion.Answers, s.Conclusion.See, s.Conclusion.Say, _tracer.Trace(s.Firing))).OrderByDescending(s => s.Level)];
 
     private List<Exclusion> Exclusions(IReadOnlyList<StopNotice> stops)
     {
-        var reasons = _book.Variants.Select(_ => new List<(string, RuleTrace)>()).ToList();
-        foreach (var firing in _fired)
+        var reasons = _book.Variants.Select(_ => new List<ExclusionReason>()).ToList();
+        foreach (var (exclusion, firing) in Said.Of<ExclusionConclusion>(_book, _fired))
         {
-            foreach (var exclusion in _book.Rules[firing.Rule].Conclusions.OfType<ExclusionConclusion>())
-            {
-                var entry = (exclusion.Why, _tracer.Trace(firing));
-                if (firing.Candidate >= 0)
-                    reasons[firing.Candidate].Add(entry);
-                else
-                    reasons.ForEach(r => r.Add(entry));
-            }
+            var entry = new ExclusionReason(exclusion.Why, _tracer.Trace(firing));
+            if (firing.Candidate >= 0)
+                reasons[firing.Candidate].Add(entry);
+            else
+                reasons.ForEach(r => r.Add(entry));
         }
         foreach (var stop in stops.Where(s => s.Level == StopLevel.Today))
         {
             var allowed = stop.Trace.Rule.Conclusions.OfType<StopConclusion>().Where(s => s.Level == StopLevel.Today).Aggregate(ulong.MaxValue, (mask, s) => mask & s.Allowed);
             foreach (var variant in _book.Variants.Where(v => (allowed & (1UL << v.Index)) == 0))
-                reasons[variant.Index].Add((stop.Say, stop.Trace));
+                reasons[variant.Index].Add(new ExclusionReason(stop.Say, stop.Trace));
         }
         return [.. _book.Variants.Where(v => reasons[v.Index].Count > 0).Select(v => new Exclusion(v, reasons[v.Index]))];
     }
 
     // Who may not pull is not told how to pull; who may is told first what concerns safety.
-    private List<(string, RuleTrace)> Cautions(bool mayPull)
+    private List<AthleteCaution> Cautions(bool mayPull)
         => [.. AllCautions().Where(c => mayPull || SafetyTopics.Has(c.Trace.Rule)).OrderByDescending(c => SafetyTopics.Has(c.Trace.Rule))];
 
-    private List<(string Text, RuleTrace Trace)> AllCautions()
-        => [.. _fired.Where(f => f.Candidate < 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, Trace: _tracer.Trace(f)))).DistinctBy(c => c.Text)];
+    private List<AthleteCaution> AllCautions()
+        => [.. Said.Of<CautionConclusion>(_book, _fired).Where(c => c.Firing.Candidate < 0).Select(c => new AthleteCaution(c.Conclusion.Text, _tracer.Trace(c.Firing))).DistinctBy(c => c.Text)];
 
     private OpenRule Opened(Firing firing)
         => new(_tracer.Trace(firing), _tracer.Missing(firing), firing.Candidate < 0 ? null : _book.Variants[firing.Candidate].Id);

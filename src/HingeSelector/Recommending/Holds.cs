@@ -1,3 +1,4 @@
+using System.Globalization;
 using HingeSelector.Words;
 
 namespace HingeSelector.Recommending;
@@ -6,7 +7,7 @@ namespace HingeSelector.Recommending;
 internal static class Holds
 {
     private const double HoursPerYear = 24 * 365.25;
-    private const int Adult = 18;
+    private const string UnderAge = "must-answer-under-";
 
     // A word with sides is answered when both are.
     private static bool IsAnswered(Word word, FactValue[] facts) => word.Sided
@@ -16,18 +17,22 @@ internal static class Holds
     // A side that an athlete does not have cannot hurt; "at least 3" is no answer yet.
     private static bool IsSettled(FactValue side) => side.IsExact || side.State == FactState.NotApplicable;
 
+    // Who may be younger than the age in the name of the group is asked, so an age that is not known asks too.
+    private static bool MayBeUnder(string group, FactValue age)
+        => group.StartsWith(UnderAge, StringComparison.Ordinal)
+            && int.TryParse(group[UnderAge.Length..], NumberStyles.None, CultureInfo.InvariantCulture, out var years)
+            && !(age.IsKnown && age.Low >= years * HoursPerYear);
+
     /// <summary>The words that are not answered.</summary>
-    public static IReadOnlyList<(string Word, string Label)> Unanswered(Vocabulary vocabulary, FactValue[] facts)
+    public static IReadOnlyList<UnansweredQuestion> Unanswered(Vocabulary vocabulary, FactValue[] facts)
     {
-        var age = facts[vocabulary["age"].Slot];
-        var adult = age.IsKnown && age.Low >= Adult * HoursPerYear;
         // A stop question applies to everyone: "not applicable" is no answer to it.
         var words = vocabulary.InGroup("stop-questions").Concat(vocabulary.InGroup("must-answer"));
-        if (!adult)
-            words = words.Concat(vocabulary.InGroup("must-answer-under-18"));
+        foreach (var group in vocabulary.GroupIds.Where(g => MayBeUnder(g, facts[vocabulary["age"].Slot])).Order(StringComparer.Ordinal))
+            words = words.Concat(vocabulary.InGroup(group));
         var unanswered = words.Where(w => !IsAnswered(w, facts)).ToList();
         // Twenty-six blanks of one group that has a blanket answer are one question to the athlete.
         var groups = vocabulary.Groups.Where(g => g.Id != "stop-questions" && unanswered.Count(w => w.Groups.Contains(g.Id)) > 1).ToList();
-        return [.. unanswered.Where(w => !groups.Any(g => w.Groups.Contains(g.Id))).Select(w => (w.Id, w.Label)), .. groups.Select(g => (g.Id, g.Label))];
+        return [.. unanswered.Where(w => !groups.Any(g => w.Groups.Contains(g.Id))).Select(w => new UnansweredQuestion(w.Id, w.Label)), .. groups.Select(g => new UnansweredQuestion(g.Id, g.Label))];
     }
 }

@@ -12,7 +12,7 @@ public enum Outcome
     /// <summary>Questions that must be answered first are not answered.</summary>
     Held,
 
-    /// <summary>No loaded pull until a clinician answers.</summary>
+    /// <summary>No loaded pull until whom the stops name has answered.</summary>
     Refer,
 
     /// <summary>Call for help.</summary>

@@ -27,13 +27,13 @@ public sealed record RankedCandidate
     public required SetUpWishes Wishes { get; init; }
 
     /// <summary>The rules behind the set-up changes.</summary>
-    public required IReadOnlyList<(string Change, RuleTrace Trace)> Changes { get; init; }
+    public required IReadOnlyList<AskedChange> Changes { get; init; }
 
     /// <summary>Cues, the most particular first, without those that a rule withholds.</summary>
-    public required IReadOnlyList<(string Say, RuleTrace Trace)> Cues { get; init; }
+    public required IReadOnlyList<Cue> Cues { get; init; }
 
     /// <summary>Cautions that belong to this candidate.</summary>
-    public required IReadOnlyList<(string Text, RuleTrace? Trace)> Cautions { get; init; }
+    public required IReadOnlyList<CandidateCaution> Cautions { get; init; }
 
     /// <summary>Whether it is the standing choice.</summary>
     public required bool IsStanding { get; init; }

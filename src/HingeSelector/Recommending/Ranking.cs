@@ -1,6 +1,5 @@
 using HingeSelector.Candidates;
 using HingeSelector.Rules;
-using HingeSelector.Rules.Conclusions;
 using HingeSelector.Rules.Evaluating;
 
 namespace HingeSelector.Recommending;
@@ -94,8 +93,7 @@ internal sealed class Ranking
         var chosen = _chosen[variant];
         if (chosen.KeptStanding is { } computed)
             _remarks.Add($"{chosen.Candidate.Variant.Label}: the standing height stays; the search alone would say {Quantities.QuantityText.Print(computed, Quantities.Unit.Find("cm"))}, which is within its error.");
-        var fired = _fired.Where(f => f.Candidate == variant || f.Candidate < 0).ToList();
-        var withheld = fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<WithholdConclusion>()).SelectMany(w => w.Asks).ToHashSet(StringComparer.Ordinal);
+        var said = CandidateConclusions.Of(_book, _fired, variant, _tracer);
         if (_question.StandingInForce is { StartHeight: { } before } standing && standing.Variant == variant && chosen.Candidate.Choice?.FirstTry.HandHeight.Metres is { } now && Math.Abs(now - before) > 0.01)
             _remarks.Add($"Changed from the block: {chosen.Candidate.Variant.Label} started at {Print(before)}, today at {Print(now)}.");
         return new RankedCandidate
@@ -105,13 +103,11 @@ internal sealed class Ranking
             Candidate = _withLoads(chosen.Candidate),
             Score = _scores.Total(variant),
             Points = _scores.Points(variant),
-            Reasons = [.. fired.SelectMany(ReasonsOf).OrderByDescending(r => Math.Abs(r.Points) * _question.Philosophy.Weights[r.Criterion])],
+            Reasons = [.. said.Reasons.OrderByDescending(r => Math.Abs(r.Points) * _question.Philosophy.Weights[r.Criterion])],
             Wishes = chosen.Wishes,
-            Changes = [.. fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<RequestConclusion>().Select(r => (Describe(r.Request), _tracer.Trace(f))))],
-            Cues = [.. fired.SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CueConclusion>().Where(c => !c.Asks.Any(withheld.Contains)).Select(c => (c.Say, Trace: _tracer.Trace(f))))
-                .OrderByDescending(c => c.Trace.Rule.OpenConditions.Count).DistinctBy(c => c.Say)],
-            Cautions = [.. fired.Where(f => f.Candidate >= 0).SelectMany(f => _book.Rules[f.Rule].Conclusions.OfType<CautionConclusion>().Select(c => (c.Text, (RuleTrace?)_tracer.Trace(f)))).OrderByDescending(c => SafetyTopics.Has(c.Item2!.Rule)),
-                .. chosen.Candidate.Variant.Cautions.Select(c => (c, (RuleTrace?)null))],
+            Changes = said.Changes,
+            Cues = [.. said.CuesLeft().OrderByDescending(c => c.Trace.Rule.OpenConditions.Count).DistinctBy(c => c.Say)],
+            Cautions = [.. said.Cautions.OrderByDescending(c => SafetyTopics.Has(c.Trace!.Rule)), .. chosen.Candidate.Variant.Cautions.Select(c => new CandidateCaution(c, null))],
             IsStanding = _question.StandingInForce?.Variant == variant,
             Heights = new(() => _alternatives.Heights(chosen.Candidate)),
             Grips = new(() => _alternatives.Grips(chosen.Candidate)),
@@ -119,10 +115,4 @@ internal sealed class Ranking
     }
 
     private static string Print(double metres) => Quantities.QuantityText.Print(metres, Quantities.Unit.Find("cm"));
-
-    private IEnumerable<Reason> ReasonsOf(Firing firing)
-        => _book.Rules[firing.Rule].Conclusions.OfType<PointsConclusion>().Select(p => new Reason(p.Amount, p.Criterion, _tracer.Trace(firing)));
-
-    private static string Describe(RequestedChange change)
-        => change.Word is { } word ? $"{change.Key}: {word}" : $"{change.Key}: {(change.Key == "grip-width" ? "at most" : "at least")} {Quantities.QuantityText.Print(change.Number!.Value, Quantities.Unit.Find("cm"))}";
 }

@@ -21,7 +21,7 @@ public sealed record Recommendation
     public required IReadOnlyList<StopNotice> Stops { get; init; }
 
     /// <summary>Labels of questions that must be answered first.</summary>
-    public required IReadOnlyList<(string Word, string Label)> Unanswered { get; init; }
+    public required IReadOnlyList<UnansweredQuestion> Unanswered { get; init; }
 
     /// <summary>Candidates in order; empty unless something may be pulled.</summary>
     public required IReadOnlyList<RankedCandidate> Ranked { get; init; }
@@ -33,7 +33,7 @@ public sealed record Recommendation
     public required IReadOnlyList<string> Findings { get; init; }
 
     /// <summary>Cautions about the athlete.</summary>
-    public required IReadOnlyList<(string Text, RuleTrace Trace)> Cautions { get; init; }
+    public required IReadOnlyList<AthleteCaution> Cautions { get; init; }
 
     /// <summary>Every rule that holds, in order.</summary>
     public required IReadOnlyList<Rules.Evaluating.Firing> Fired { get; init; }

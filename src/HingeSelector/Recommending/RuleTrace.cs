@@ -7,11 +7,11 @@ namespace HingeSelector.Recommending;
 /// <param name="read">Looks the facts up; most surfaces show few of them, so they are looked up when asked for.</param>
 public sealed class RuleTrace(Rule rule, Func<IReadOnlyList<FactRead>> read)
 {
-    private readonly Lazy<IReadOnlyList<FactRead>> _facts = new(read);
+    private IReadOnlyList<FactRead>? _facts;
 
     /// <summary>The rule.</summary>
     public Rule Rule { get; } = rule;
 
     /// <summary>What it read.</summary>
-    public IReadOnlyList<FactRead> Facts => _facts.Value;
+    public IReadOnlyList<FactRead> Facts => _facts ??= read();
 }

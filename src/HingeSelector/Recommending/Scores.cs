@@ -25,9 +25,10 @@ public sealed class Scores
         var points = new int[book.Variants.Count, book.Criteria.Count];
         foreach (var firing in fired)
         {
-            foreach (var conclusion in book.Rules[firing.Rule].Conclusions)
+            var conclusions = book.Rules[firing.Rule].Conclusions;
+            for (var i = 0; i < conclusions.Count; i++)
             {
-                if (conclusion is not PointsConclusion line)
+                if (conclusions[i] is not PointsConclusion line)
                     continue;
                 if (firing.Candidate >= 0)
                     points[firing.Candidate, line.Criterion] += line.Amount;

@@ -3,6 +3,7 @@ using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
 using HingeSelector.Rules;
+using HingeSelector.Screening;
 
 namespace HingeSelector.Recommending;
 
@@ -20,13 +21,23 @@ public static class Stamps
     private static string InputHash(Question question)
     {
         var text = new StringBuilder();
-        foreach (var (key, answer) in question.Athlete.Answers.OrderBy(a => a.Key.Word, StringComparer.Ordinal).ThenBy(a => a.Key.Side))
-            text.Append(CultureInfo.InvariantCulture, $"{key.Word}|{key.Side}|{(int)answer.Value.State}|{answer.Value.Low:R}|{answer.Value.High:R}|{answer.Value.Bits}|{answer.On:yyyy-MM-dd}|{answer.Until:yyyy-MM-dd}\n");
+        var keys = new List<AnswerKey>(question.Athlete.Answers.Keys);
+        keys.Sort((a, b) => a.Word != b.Word ? string.CompareOrdinal(a.Word, b.Word) : a.Side.CompareTo(b.Side));
+        foreach (var key in keys)
+        {
+            var answer = question.Athlete.Answers[key];
+            text.Append(CultureInfo.InvariantCulture, $"{key.Word}|{key.Side}|{(int)answer.Value.State}|{answer.Value.Low:R}|{answer.Value.High:R}|{answer.Value.Bits}|{answer.On:O}|{answer.Until:O}\n");
+        }
         foreach (var c in question.Athlete.Clearances)
-            text.Append(CultureInfo.InvariantCulture, $"{c.Profession}|{c.Who}|{c.Date:yyyy-MM-dd}|{c.ValidUntil:yyyy-MM-dd}|{string.Join('+', c.Covers)}|{c.Cap:R}|{c.SeenBy}\n");
+            text.Append(CultureInfo.InvariantCulture, $"{c.Profession}|{c.Who}|{c.Date:O}|{c.ValidUntil:O}|{string.Join('+', c.For)}|{string.Join('+', c.Covers)}|{c.Cap:R}|{c.SeenBy}\n");
+        foreach (var (variant, answers) in question.Athlete.HeldHeights)
+        {
+            foreach (var (word, answer) in answers.OrderBy(a => a.Key, StringComparer.Ordinal))
+                text.Append(CultureInfo.InvariantCulture, $"{variant}|{word}|{(int)answer.Value.State}|{answer.Value.Low:R}|{answer.On:O}\n");
+        }
         text.Append(question.Room is null ? "no room" : RoomText(question.Room));
         if (question.Standing is { } s)
-            text.Append(CultureInfo.InvariantCulture, $"|{s.Variant}|{s.StartHeight:R}|{s.GripWidth:R}|{s.Since:yyyy-MM-dd}|{s.BlockEnds:yyyy-MM-dd}");
+            text.Append(CultureInfo.InvariantCulture, $"|{s.Variant}|{s.StartHeight:R}|{s.GripWidth:R}|{s.Since:O}|{s.BlockEnds:O}");
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text.ToString())))[..HashLength];
     }
 

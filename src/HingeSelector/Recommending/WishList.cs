@@ -12,15 +12,12 @@ internal static class WishList
     public static IReadOnlyList<SetUpWishes> Collect(RuleBook book, Evaluation evaluation)
     {
         var changes = book.Variants.Select(_ => new List<RequestedChange>()).ToList();
-        foreach (var firing in evaluation.Fired)
+        foreach (var (request, firing) in Said.Of<RequestConclusion>(book, evaluation.Fired))
         {
-            foreach (var request in book.Rules[firing.Rule].Conclusions.OfType<RequestConclusion>())
-            {
-                if (firing.Candidate >= 0)
-                    changes[firing.Candidate].Add(request.Request);
-                else
-                    changes.ForEach(c => c.Add(request.Request));
-            }
+            if (firing.Candidate >= 0)
+                changes[firing.Candidate].Add(request.Request);
+            else
+                changes.ForEach(c => c.Add(request.Request));
         }
         return [.. book.Variants.Select(v => SetUpWishes.Merge(changes[v.Index], Permitted(book, v)))];
     }

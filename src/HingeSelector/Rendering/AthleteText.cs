@@ -14,6 +14,7 @@ public sealed class AthleteText(RuleBook book)
     private const int MostCautions = 3;
 
     private readonly SetUpText _setUp = new(book);
+    private readonly TopBlock _top = new(book);
 
     /// <summary>The lines of an answer.</summary>
     /// <param name="answer">The answer.</param>
@@ -28,8 +29,16 @@ public sealed class AthleteText(RuleBook book)
             yield break;
         foreach (var line in Questions(answer))
             yield return line;
+        var pressing = Pressing(answer).ToList();
+        var block = _top.Of(answer, pressing).ToList();
+        foreach (var line in block)
+            yield return line;
+        // What was said whole at the top is not said again.
+        pressing.RemoveAll(text => block.Contains(Line.Text("Beware", text)));
+        if (block.Count > 0 && pressing.Count + answer.Remarks.Count > 0)
+            yield return Line.Heading("Before the first set");
         // What concerns the athlete and not one pull stands where it is read.
-        foreach (var text in Pressing(answer))
+        foreach (var text in pressing)
             yield return Line.Text("Beware", text);
         foreach (var remark in answer.Remarks)
             yield return Line.Text("Note", remark);
@@ -46,7 +55,7 @@ public sealed class AthleteText(RuleBook book)
 
     /// <summary>Who, and what kind of answer.</summary>
     public static Line Title(Recommendation answer)
-        => Line.Title($"{answer.Athlete.Id}{(answer.Athlete.Name is { } name && name != answer.Athlete.Id ? " " + name : "")}: {OutcomeText.Headline(answer.Outcome)}");
+        => Line.Title($"{answer.Athlete.Id}{(answer.Athlete.Name is { } name && name != answer.Athlete.Id ? " " + name : "")}: {OutcomeText.Headline(answer)}");
 
     /// <summary>What to do about a stop, and the rule behind it.</summary>
     public static IEnumerable<Line> Stop(StopNotice stop)
@@ -79,7 +88,7 @@ public sealed class AthleteText(RuleBook book)
     {
         var candidate = ranked.Candidate;
         yield return Line.Heading($"{Place(ranked)}. {candidate.Variant.Label} - {ranked.Score} points{(ranked.IsStanding ? ", the variant of the block" : "")}");
-        foreach (var line in SetUp(ranked))
+        foreach (var line in SetUp(ranked, ranked == answer.Ranked[0]))
             yield return line;
         foreach (var reason in ranked.Reasons.Where(r => r.Points > 0).Take(MostFor))
             yield return Line.Text("For", Reason(reason));
@@ -97,7 +106,7 @@ public sealed class AthleteText(RuleBook book)
             yield return Line.Faint($"{cautions.Count - MostCautions} more to beware of: --why {candidate.Variant.Id}");
     }
 
-    private IEnumerable<Line> SetUp(RankedCandidate ranked)
+    private IEnumerable<Line> SetUp(RankedCandidate ranked, bool first)
     {
         var candidate = ranked.Candidate;
         if (SetUpText.Height(candidate) is { } height)
@@ -105,6 +114,9 @@ public sealed class AthleteText(RuleBook book)
         // The handles of a frame are where they are.
         if (candidate.Variant.Posture?.Hands == "bar-ahead-of-shins" && _setUp.Grip(candidate) is { } grip)
             yield return Line.Text("Grip", grip);
+        // Feet, straps, lowering and dose of the first are at the top already.
+        if (first)
+            yield break;
         var stance = SetUpText.Stance(candidate);
         yield return Line.Text("Set-up", $"{(stance is null ? "" : stance + "; ")}{_setUp.Hands(candidate.Variant)}; {_setUp.Rest(ranked)}");
         yield return Line.Text("Work", SetUpText.Dose(ranked));
@@ -118,8 +130,8 @@ public sealed class AthleteText(RuleBook book)
             yield return Line.Text("Held", held.ToString());
         if (ranked.Candidate.Choice is { Reasons.Count: > 0 } choice)
             yield return Line.Text("Search", string.Join("; ", SetUpText.Why(choice)));
-        foreach (var change in ChangeText.Of(ranked))
-            yield return Line.Text("Changed", change);
+        if (ChangeText.Of(ranked) is { } changed)
+            yield return Line.Text("Changed", changed);
     }
 
     private static IEnumerable<string> Pressing(Recommendation answer)

@@ -3,17 +3,19 @@ using HingeSelector.Recommending;
 
 namespace HingeSelector.Rendering;
 
-/// <summary>Tells which set-up changes stand after merging, rule by rule, with the numbers behind them.</summary>
+/// <summary>Tells which set-up changes stand after merging.</summary>
 public static class ChangeText
 {
-    private const int MostFacts = 4;
-
-    /// <summary>One sentence a rule. Requests that a more cautious one overrules, and plain defaults that apply to everyone, are left out.</summary>
-    public static IEnumerable<string> Of(RankedCandidate ranked)
-        => ranked.Changes
-            .Where(c => c.Trace.Facts.Count > 0 && Stands(c.Change, ranked.Wishes))
-            .GroupBy(c => c.Trace.Rule.Id, StringComparer.Ordinal)
-            .Select(g => $"{string.Join(", ", g.Select(c => c.Change).Distinct())} <- {TraceText.Facts(g.First().Trace, MostFacts)}; rule {TraceText.Rule(g.First().Trace.Rule)}");
+    /// <summary>
+    /// What differs from the plain set-up, without the reasons: this text may lie where the athlete reads it, and a reason may
+    /// be a health fact. The rules and what they read are in the derivation and in JSON. Null when nothing differs.
+    /// </summary>
+    /// <remarks>Requests that a more cautious one overrules, and plain defaults that apply to everyone, are left out.</remarks>
+    public static string? Of(RankedCandidate ranked)
+    {
+        var changes = ranked.Changes.Where(c => c.Trace.Facts.Count > 0 && Stands(c.Change, ranked.Wishes)).Select(c => c.Change).Distinct().ToList();
+        return changes.Count == 0 ? null : $"{string.Join(", ", changes)}, chosen for this athlete and day (the reasons: --why {ranked.Candidate.Variant.Id})";
+    }
 
     private static bool Stands(string change, SetUpWishes wishes)
     {

@@ -26,11 +26,9 @@ public sealed record HeldSeen(double Height, double? Grip, double? Stance, doubl
             return null;
         // The fact table knows which answers have run out.
         var facts = FactTable.Build(answer.Athlete, book.Vocabulary, answer.Stamp.On, null);
-        FactValue Fact(string word) => facts[book.Vocabulary[word].Slot];
-        double? Exact(string word) => Fact(word) is { IsExact: true } value ? value.Low : null;
-        var seenIn = Fact("held-height-variant");
-        return Exact("held-height") is { } height && seenIn.IsKnown && seenIn.Bits == 1UL << candidate.Variant.Index
-            ? new HeldSeen(height, Exact("held-height-grip"), Exact("held-height-stance"), LowestThatFits(choice)?.Metres, choice.Held is not null)
+        double? Seen(string word) => facts[Vocabulary.Reading(book.Vocabulary[word], candidate.Variant.Id)!.Slot] is { IsExact: true } value ? value.Low : null;
+        return Seen("held-height") is { } height
+            ? new HeldSeen(height, Seen("held-height-grip"), Seen("held-height-stance"), LowestThatFits(choice)?.Metres, choice.Held is not null)
             : null;
     }
 

@@ -89,7 +89,7 @@ public sealed class JsonAnswer : IDisposable
             _json.WriteNull("screenDate");
         _json.WriteString("inputHash", answer.Stamp.Input);
         _json.WriteString("outcome", OutcomeText.Word(answer.Outcome));
-        _json.WriteString("outcomeText", OutcomeText.Headline(answer.Outcome));
+        _json.WriteString("outcomeText", OutcomeText.Headline(answer));
     }
 
     private void WriteStops(Recommendation answer)
@@ -99,6 +99,8 @@ public sealed class JsonAnswer : IDisposable
         {
             _json.WriteStartObject();
             _json.WriteString("level", OutcomeText.Word(stop.Level));
+            if (OutcomeText.Word(stop.Answers) is { } who)
+                _json.WriteString("answers", who);
             _json.WriteString("see", stop.See);
             _json.WriteString("say", stop.Say);
             JsonTrace.Write(_json, "rule", stop.Trace);

@@ -10,21 +10,31 @@ public static class OpenSummary
     private static readonly string[] _states = ["refused", "expired", "not measured"];
 
     /// <summary>By why the fact is missing: the facts, those that most rules wait for first.</summary>
-    public static IReadOnlyList<(string State, IReadOnlyList<(string Word, int Rules)> Words)> Of(IEnumerable<OpenRule> open)
+    public static IReadOnlyList<MissingFacts> Of(IEnumerable<OpenRule> open)
     {
-        var waiting = new Dictionary<(string State, string Word), HashSet<string>>();
+        var states = new SortedDictionary<string, Dictionary<string, HashSet<string>>>(StringComparer.Ordinal);
         foreach (var rule in open)
         {
             foreach (var word in rule.Missing)
             {
-                var key = (StateOf(rule, word), word);
-                if (!waiting.TryGetValue(key, out var rules))
-                    waiting.Add(key, rules = new HashSet<string>(StringComparer.Ordinal));
+                var state = StateOf(rule, word);
+                if (!states.TryGetValue(state, out var words))
+                    states.Add(state, words = new Dictionary<string, HashSet<string>>(StringComparer.Ordinal));
+                if (!words.TryGetValue(word, out var rules))
+                    words.Add(word, rules = new HashSet<string>(StringComparer.Ordinal));
                 rules.Add(rule.Trace.Rule.Id);
             }
         }
-        return [.. waiting.GroupBy(w => w.Key.State, StringComparer.Ordinal).OrderBy(g => g.Key, StringComparer.Ordinal)
-            .Select(g => (g.Key, (IReadOnlyList<(string, int)>)[.. g.OrderByDescending(w => w.Value.Count).ThenBy(w => w.Key.Word, StringComparer.Ordinal).Select(w => (w.Key.Word, w.Value.Count))]))];
+        var summary = new List<MissingFacts>();
+        foreach (var (state, words) in states)
+        {
+            var facts = new List<MissingFact>();
+            foreach (var (word, rules) in words)
+                facts.Add(new MissingFact(word, rules.Count, state));
+            facts.Sort(MostWanted);
+            summary.Add(new MissingFacts(state, facts));
+        }
+        return summary;
     }
 
     /// <summary>One sentence per state.</summary>
@@ -42,11 +52,14 @@ public static class OpenSummary
     /// <param name="most">How many facts to name.</param>
     public static string? Missing(IEnumerable<OpenRule> open, int most)
     {
-        var words = Of(open).Where(s => s.State != NotDecided).SelectMany(s => s.Words.Select(w => (w.Word, w.Rules, s.State)))
-            .OrderByDescending(w => w.Rules).ThenBy(w => w.Word, StringComparer.Ordinal).ToList();
+        // Stable: a fact missing for two reasons keeps the order of the reasons.
+        var words = Of(open).Where(s => s.State != NotDecided).SelectMany(s => s.Words).Order(Comparer<MissingFact>.Create(MostWanted)).ToList();
         var named = words.Take(most).Select(w => w.State == "not measured" ? w.Word : $"{w.Word} ({w.State})");
         return words.Count == 0 ? null : string.Join(", ", named) + (words.Count > most ? $" and {words.Count - most} more" : "");
     }
+
+    private static int MostWanted(MissingFact a, MissingFact b)
+        => a.Rules != b.Rules ? b.Rules.CompareTo(a.Rules) : string.CompareOrdinal(a.Word, b.Word);
 
     private static string StateOf(OpenRule rule, string word)
     {

@@ -26,6 +26,25 @@ public sealed class SetUpText(RuleBook book)
         return string.Join("; ", parts);
     }
 
+    /// <summary>Where the hands start in short: first try, what makes it, the band around it.</summary>
+    public static string? FirstHeight(Candidate candidate)
+    {
+        if (candidate.Choice is not { } choice)
+            return null;
+        var band = choice.Heights.Fitting is { } fitting && fitting.From != fitting.To ? $"; {Cm.Of(fitting)} fits" : "";
+        return $"{Cm.Of(choice.Heights.FirstTry)} above the floor{Made(candidate, choice.Heights.FirstTry)}{band}";
+    }
+
+    /// <summary>Where the hands go in short: grip and place on a straight bar, else what is held.</summary>
+    public string HandsInShort(Candidate candidate)
+    {
+        if (candidate.Choice is not { } choice || OnBar(candidate) is null)
+            return Hands(candidate.Variant);
+        var outside = OutsideRing(choice.FirstTry.Grip).Metres;
+        var mark = Math.Abs(outside) < SameSpot ? "on the rings" : $"{Cm.Of(Math.Abs(outside))} {(outside < 0 ? "inside" : "outside")} the rings";
+        return $"{Cm.Of(choice.Grips.FirstTry)} between the middle fingers, {mark}; {Hands(candidate.Variant)}";
+    }
+
     /// <summary>How wide the hands are: first try, bands, place on the bar.</summary>
     public string? Grip(Candidate candidate)
     {
@@ -74,7 +93,16 @@ public sealed class SetUpText(RuleBook book)
 
     /// <summary>Straps, footwear, lowering.</summary>
     public string Rest(RankedCandidate ranked)
-        => $"{Straps(StrapsWord(ranked))}; {(ranked.Wishes.Word("footwear") == "flat" ? "flat shoes or socks" : "any footwear")}; {Lowering(ranked.Wishes.Word("lowering"))}";
+        => $"{StrapsInWords(ranked)}; {Footwear(ranked)}; {LoweringInWords(ranked)}";
+
+    /// <summary>Straps in words.</summary>
+    public string StrapsInWords(RankedCandidate ranked) => Straps(StrapsWord(ranked));
+
+    /// <summary>Footwear in words.</summary>
+    public static string Footwear(RankedCandidate ranked) => ranked.Wishes.Word("footwear") == "flat" ? "flat shoes or socks" : "any footwear";
+
+    /// <summary>How the bar comes down, in words.</summary>
+    public static string LoweringInWords(RankedCandidate ranked) => Lowering(ranked.Wishes.Word("lowering"));
 
     /// <summary>Load, repetitions, speed.</summary>
     public static string Dose(RankedCandidate ranked)
@@ -96,8 +124,8 @@ public sealed class SetUpText(RuleBook book)
         {
             parts.Add(Hands(candidate.Variant));
         }
-        parts.Add(Straps(StrapsWord(ranked)));
-        parts.Add(Lowering(ranked.Wishes.Word("lowering")));
+        parts.Add(StrapsInWords(ranked));
+        parts.Add(LoweringInWords(ranked));
         parts.Add(Dose(ranked));
         return string.Join("; ", parts);
     }

@@ -61,7 +61,7 @@ public static class AnswerText
             {
                 bag.Add(item.IsBlank
                     ? Problems.UnknownValue(item.Span, "", word.Id, word.Values) with { Hint = "Remove the '+' that joins nothing." }
-                    : Problems.UnknownValue(item.Span, item.Shown, word.Id, word.Values));
+                    : UnknownItem(word, item, word.Id));
                 good = false;
             }
             else
@@ -70,6 +70,17 @@ public static class AnswerText
             }
         }
         return good ? FactValue.Of(bits) : null;
+    }
+
+    /// <summary>An item that a set does not hold; sides are told apart from names, or the list would be three times as long.</summary>
+    internal static Diagnostic UnknownItem(Word word, Typed item, string key)
+    {
+        var problem = Problems.UnknownValue(item.Span, item.Shown, key, word.RuleValues);
+        if (word.ValueSides is null)
+            return problem;
+        var bare = word.RuleValues.FirstOrDefault(v => Sides.Names.Take(2).Any(side => Same($"{v} {side}", item.Text)));
+        var near = bare is null ? NearestName.Find(item.Text, word.Values) : null;
+        return problem with { Hint = bare is not null ? $"'{bare}' has no left and right; write '{bare}'." : near is not null ? $"Did you mean '{near}'?" : null };
     }
 
     /// <summary>Why a word is not typed in screens, for a message.</summary>

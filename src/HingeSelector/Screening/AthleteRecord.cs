@@ -18,6 +18,9 @@ public sealed record AthleteRecord
     /// <summary>Clearances on file.</summary>
     public IReadOnlyList<Clearance> Clearances { get; init; } = [];
 
+    /// <summary>Held heights pull by pull, when they were given as a list; a single one is among the answers.</summary>
+    public IReadOnlyList<HeldEntry> HeldHeights { get; init; } = [];
+
     /// <summary>The answer to a word without sides, or to its left side; null without one.</summary>
     public Answer? Find(string word, int side = 0) => Answers.GetValueOrDefault(new AnswerKey(word, side));
 }

@@ -1,5 +1,4 @@
 using HingeSelector.Diagnostics;
-using HingeSelector.Quantities;
 using HingeSelector.Reading;
 using HingeSelector.Words;
 
@@ -13,6 +12,9 @@ namespace HingeSelector.Screening;
 internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
 {
     private const string What = "a clearance";
+    private const int CellParts = 7;
+
+    private readonly ClearanceWords _words = new(vocabulary, bag);
 
     /// <summary>Reads the map form.</summary>
     public Clearance? Read(YamlNode node)
@@ -23,57 +25,78 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
         var before = bag.ErrorCount;
         var who = Required(map, "who");
         var profession = Required(map, "profession");
-        var date = Required(map, "date") is { } dateText ? Dates.Any(dateText, bag) : null;
-        var untilText = Required(map, "valid-until");
-        var until = untilText is { } lastText ? Dates.Any(lastText, bag) : null;
-        var covers = ReadCovers(map);
-        var cap = map.Scalar("cap") is { Value.Length: > 0 } capText ? ReadCap(Typed.From(capText)) : null;
+        var date = Required(map, "date");
+        var until = Required(map, "valid-until");
+        var items = Names(map, "for");
+        var covers = Names(map, "covers");
+        var cap = map.Scalar("cap") is { Value.Length: > 0 } capText ? Typed.From(capText) : null;
         var seenBy = Required(map, "letter-seen-by");
         map.Finish();
-        return bag.ErrorCount > before
-            ? null
-            : Make(profession!.Value.Text, who!.Value.Text, date!.Value, until!.Value, covers, cap, seenBy!.Value.Text, map.Span, untilText!.Value.Span);
+        if (covers.Count == 0)
+            bag.Add(Problems.MissingKey(map.Span, "covers", What));
+        if (items.Count == 0)
+            bag.Add(Problems.ClearanceForNothing(map.Span, "a line 'for: elbow-operation right'"));
+        if (who is null || profession is null || date is null || until is null || seenBy is null)
+        {
+            ReadTheRest(profession, date, until, items, covers, cap);
+            return null;
+        }
+        return Make(new ClearanceParts(profession, who, date, until, items, covers, cap, seenBy, map.Span), before);
     }
 
-    /// <summary>Reads <c>PROFESSION; WHO; DATE; valid until DATE; covers A + B; cap 40 kg; seen by WHO</c>.</summary>
+    /// <summary>Reads <c>PROFESSION; WHO; DATE; for ITEM + ITEM; valid until DATE; covers A + B; cap 40 kg; seen by WHO</c>.</summary>
     public Clearance? Read(Typed typed)
     {
         var parts = typed.Split(';');
         var until = Find(parts, "valid until ");
+        var items = Find(parts, "for ");
         var covers = Find(parts, "covers ");
         var cap = Find(parts, "cap ");
         var seenBy = Find(parts, "seen by ");
-        if (parts.Count != (cap is null ? 6 : 7) || until is null || covers is null || seenBy is null || parts.Any(p => p.IsBlank))
+        var count = CellParts - (items is null ? 1 : 0) + (cap is null ? 0 : 1);
+        if (parts.Count != count || until is null || covers is null || seenBy is null || parts.Any(p => p.IsBlank))
         {
             bag.Add(Problems.BadClearance(typed.Span, typed.Shown));
             return null;
         }
         var before = bag.ErrorCount;
-        var date = Dates.Any(parts[2], bag);
-        var last = Dates.Any(until.Value, bag);
-        var names = ReadCovers(covers.Value.Split('+'));
-        var highest = cap is null ? null : ReadCap(cap.Value);
-        return bag.ErrorCount > before
-            ? null
-            : Make(parts[0].Text, parts[1].Text, date!.Value, last!.Value, names, highest, seenBy.Value.Text, typed.Span, until.Value.Span);
+        if (items is null)
+            bag.Add(Problems.ClearanceForNothing(typed.Span, "a part 'for elbow-operation right'"));
+        return Make(new ClearanceParts(parts[0], parts[1], parts[2], until, items?.Split('+') ?? [], covers.Split('+'), cap, seenBy, typed.Span), before);
     }
 
-    private Clearance? Make(string profession, string who, DateOnly date, DateOnly until, IReadOnlyList<string> covers, double? cap, string seenBy, SourceSpan span, SourceSpan untilSpan)
+    private Clearance? Make(ClearanceParts parts, int before)
     {
-        if (string.Equals(who, seenBy, StringComparison.OrdinalIgnoreCase))
-        {
-            bag.Add(Problems.SignedAndSeenByOne(span, who));
+        var date = Dates.Any(parts.Date, bag);
+        var until = Dates.Any(parts.Until, bag);
+        var items = _words.Items(parts.For);
+        var covers = _words.Covers(parts.Covers);
+        var cap = parts.Cap is { } capText ? _words.Cap(capText) : null;
+        var profession = _words.Profession(parts.Profession, items);
+        if (bag.ErrorCount > before)
             return null;
-        }
-        if (until > date.AddYears(1))
-        {
-            bag.Add(Problems.ClearanceTooLong(untilSpan, Dates.Print(until), Dates.Print(date.AddYears(1))));
-            return null;
-        }
-        if (until >= date)
-            return new Clearance(profession, who, date, until, covers, cap, seenBy, span);
-        bag.Add(Problems.EndsBeforeItBegins(untilSpan, "The clearance", Dates.Print(until), Dates.Print(date)));
+        if (string.Equals(parts.Who.Text, parts.SeenBy.Text, StringComparison.OrdinalIgnoreCase))
+            bag.Add(Problems.SignedAndSeenByOne(parts.Span, parts.Who.Text));
+        else if (until > date!.Value.AddYears(1))
+            bag.Add(Problems.ClearanceTooLong(parts.Until.Span, Dates.Print(until!.Value), Dates.Print(date.Value.AddYears(1))));
+        else if (until < date)
+            bag.Add(Problems.EndsBeforeItBegins(parts.Until.Span, "The clearance", Dates.Print(until!.Value), Dates.Print(date.Value)));
+        else
+            return new Clearance(profession!.Id, parts.Who.Text, date.Value, until!.Value, [.. items.Select(i => i.Text)], covers, cap, parts.SeenBy.Text, parts.Span);
         return null;
+    }
+
+    /// <summary>Where a part is missing the others are still looked at, so that all faults are told at once.</summary>
+    private void ReadTheRest(Typed? profession, Typed? date, Typed? until, IReadOnlyList<Typed> items, IReadOnlyList<Typed> covers, Typed? cap)
+    {
+        foreach (var text in new[] { date, until }.OfType<Typed>())
+            Dates.Any(text, bag);
+        var read = _words.Items(items);
+        _words.Covers(covers);
+        if (cap is { } capText)
+            _words.Cap(capText);
+        if (profession is { } named)
+            _words.Profession(named, read);
     }
 
     private static Typed? Find(IReadOnlyList<Typed> parts, string start)
@@ -94,32 +117,10 @@ internal sealed class ClearanceReader(Vocabulary vocabulary, DiagnosticBag bag)
         return scalar is null ? null : Typed.From(scalar with { Value = scalar.Value.Trim() });
     }
 
-    private IReadOnlyList<string> ReadCovers(MapReader map)
+    private static IReadOnlyList<Typed> Names(MapReader map, string key) => map.Node(key) switch
     {
-        var node = map.Node("covers");
-        if (node is null or YamlScalar { Value.Length: 0 } or YamlList { Items.Count: 0 })
-        {
-            bag.Add(Problems.MissingKey(node?.Span ?? map.Span, "covers", What));
-            return [];
-        }
-        return ReadCovers(node is YamlScalar one ? Typed.From(one).Split('+') : [.. map.Scalars("covers").Select(Typed.From)]);
-    }
-
-    private IReadOnlyList<string> ReadCovers(IReadOnlyList<Typed> names)
-    {
-        foreach (var name in names.Where(n => !vocabulary.ClearanceCovers.Contains(n.Text, StringComparer.Ordinal)))
-            bag.Add(Problems.UnknownValue(name.Span, name.Shown, "covers", vocabulary.ClearanceCovers));
-        return [.. names.Select(n => n.Text)];
-    }
-
-    private double? ReadCap(Typed typed)
-    {
-        if (!QuantityText.TryRead(typed.Shown, Dimension.Mass, Unit.Find("kg"), out var cap, out var problem))
-            bag.Add(Problems.BadQuantity(typed.Span, "cap", problem!));
-        else if (cap is <= 0 or > 500)
-            bag.Add(Problems.OutOfRange(typed.Span, "cap", typed.Shown, "more than 0 kg", "500 kg"));
-        else
-            return cap;
-        return null;
-    }
+        null or YamlScalar { Value.Length: 0 } => [],
+        YamlScalar one => Typed.From(one).Split('+'),
+        _ => [.. map.Scalars(key).Select(Typed.From)],
+    };
 }

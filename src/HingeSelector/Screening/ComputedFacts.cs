@@ -16,7 +16,7 @@ internal sealed class ComputedFacts(AthleteRecord record, Vocabulary vocabulary,
         Set("internal-rotation-loss", Loss("shoulder-internal-rotation"));
         Set("rotation-arc-loss", Loss("shoulder-internal-rotation", "shoulder-external-rotation"));
         Set("grown-since-screen", growth.Metres is { } metres ? FactValue.Number(metres) : FactValue.Undecided);
-        FillClearances();
+        new ClearanceFacts(record, vocabulary, on, facts).Fill();
     }
 
     /// <summary>With straps the grip is no limit, so the number is not comparable; not knowing about straps is the same.</summary>
@@ -44,27 +44,6 @@ internal sealed class ComputedFacts(AthleteRecord record, Vocabulary vocabulary,
     }
 
     private bool IsRested() => Get("hours-since-hard-throwing") is { IsKnown: true } hours && hours.Low >= RestedAfterHours;
-
-    private void FillClearances()
-    {
-        var valid = record.Clearances.Where(c => c.Date <= on && on <= c.ValidUntil).ToList();
-        var covers = vocabulary["cleared-for"].Values;
-        Set("cleared-for", FactValue.Of(valid.SelectMany(c => c.Covers).Aggregate(0UL, (bits, name) => bits | (1UL << IndexOf(covers, name)))));
-        Set("clearance-state", FactValue.Choice(IndexOf(vocabulary["clearance-state"].Values, State(valid.Count > 0))));
-        var cap = valid.Min(c => c.Cap);
-        Set("clearance-load-cap", cap is { } kilograms ? FactValue.Number(kilograms) : FactValue.NotApplicable);
-    }
-
-    private string State(bool valid)
-    {
-        if (valid)
-            return "valid";
-        if (record.Clearances.Count == 0)
-            return "none";
-        return record.Clearances.Any(c => c.Date > on) ? "not-yet-valid" : "expired";
-    }
-
-    private static int IndexOf(IReadOnlyList<string> values, string value) => values.ToList().IndexOf(value);
 
     private FactValue Get(string id, string? reading = null) => facts[Vocabulary.Reading(vocabulary[id], reading)!.Slot];
 

@@ -30,6 +30,7 @@ public sealed class FactTable
     {
         var table = new FactTable(record, vocabulary, on);
         table.PlaceAnswers();
+        new HeldFacts(record, vocabulary, table.InForce, table._facts).Fill();
         new ComputedFacts(record, vocabulary, on, table._growth, table._facts).Fill();
         RoomFacts.Fill(room, vocabulary, table._facts);
         return table._facts;
@@ -42,6 +43,8 @@ public sealed class FactTable
         {
             if (word.Sided)
                 SidedFacts.Fill(word, AtLeast(word, Sides.Left), AtLeast(word, Sides.Right), throwing, _facts.AsSpan(word.Slot, word.Readings.Count));
+            else if (word.ValueSides is { } sides)
+                SidedFacts.Fill(sides, AtLeast(word, 0), throwing, _facts.AsSpan(word.Slot, word.Readings.Count));
             else
                 _facts[word.Slot] = AtLeast(word, 0);
         }
@@ -65,9 +68,10 @@ public sealed class FactTable
 
     /// <summary>The answer as it counts on the day.</summary>
     /// <remarks>A refusal that has run out is no old value; it only means that nobody has asked since.</remarks>
-    private FactValue InForce(Word word, int side)
+    private FactValue InForce(Word word, int side) => InForce(word, _record.Find(word.Id, side));
+
+    private FactValue InForce(Word word, Answer? answer)
     {
-        var answer = _record.Find(word.Id, side);
         if (answer is null)
             return FactValue.Missing;
         if (word.Lifetime.Covers(answer.On, _on, answer.Until) && !_growth.Ends(word, answer))

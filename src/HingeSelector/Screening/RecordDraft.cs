@@ -1,3 +1,4 @@
+using System.Numerics;
 using HingeSelector.Diagnostics;
 using HingeSelector.Words;
 
@@ -10,6 +11,7 @@ internal sealed class RecordDraft(Vocabulary vocabulary, DateOnly on, Diagnostic
     private readonly Dictionary<AnswerKey, GivenAnswer> _given = [];
     private readonly List<BlanketAnswer> _blankets = [];
     private readonly List<Clearance> _clearances = [];
+    private readonly List<GivenHeld> _held = [];
 
     /// <summary>Head of the athlete section.</summary>
     public SectionHead Athlete { get; } = new();
@@ -60,21 +62,28 @@ internal sealed class RecordDraft(Vocabulary vocabulary, DateOnly on, Diagnostic
             _clearances.Add(clearance);
     }
 
+    /// <summary>Takes one of several held heights; null is a faulty one.</summary>
+    public void Add(GivenHeld? held)
+    {
+        if (held is not null)
+            _held.Add(held);
+    }
+
     /// <summary>Checks the whole and makes the record. The caller discards it when there were faults.</summary>
     public AthleteRecord Finish(string id)
     {
         RangeCheck.Check(_given.Values, bag);
+        foreach (var held in _held)
+            RangeCheck.Check(held.Answers, bag);
+        TakeHeldTogether();
         RequireScreenDate();
         var day = DayDate();
         var answers = new Dictionary<AnswerKey, Answer>();
         foreach (var (key, given) in _given)
-        {
-            var head = Head(given.Word.About);
-            var date = given.Extras.On ?? SectionDate(given.Word.About, day);
-            answers.Add(key, new Answer(given.Value, date, given.Extras.Until, given.Extras.By ?? head.By, given.Typed.Text.Trim(), given.Typed.Span));
-        }
+            answers.Add(key, AnswerOf(given, day));
         foreach (var blanket in _blankets)
             Spread(blanket, blanket.Date ?? day, answers);
+        ClearanceCheck.Check(_clearances, answers.GetValueOrDefault(new AnswerKey(ClearanceTerms.About, 0)), vocabulary.Find(ClearanceTerms.About), bag);
         return new AthleteRecord
         {
             Id = id,
@@ -82,7 +91,39 @@ internal sealed class RecordDraft(Vocabulary vocabulary, DateOnly on, Diagnostic
             ScreenDate = Screen.Date,
             Answers = answers,
             Clearances = _clearances,
+            HeldHeights = [.. _held.OrderBy(h => h.Variant).Select(h => new HeldEntry(h.Variant, h.Answers.ToDictionary(a => a.Word.Id, a => AnswerOf(a, day))))],
         };
+    }
+
+    private Answer AnswerOf(GivenAnswer given, DateOnly day)
+    {
+        var date = given.Extras.On ?? SectionDate(given.Word.About, day);
+        return new Answer(given.Value, date, given.Extras.Until, given.Extras.By ?? Head(given.Word.About).By, given.Typed.Text.Trim(), given.Typed.Span);
+    }
+
+    /// <summary>
+    /// A single held height beside a list is one more of the list; without a single one the first of the list stands for it,
+    /// so that what asks whether anything was seen at the bar need not know of lists.
+    /// </summary>
+    private void TakeHeldTogether()
+    {
+        if (_held.Count == 0)
+            return;
+        if (_given.GetValueOrDefault(new AnswerKey(HeldWords.Variant, 0)) is { Value.IsKnown: true } seenIn)
+        {
+            var words = HeldWords.Parts.Select(p => p.Word).Prepend(HeldWords.Height);
+            _held.Add(new GivenHeld(BitOperations.TrailingZeroCount(seenIn.Value.Bits), [.. words.Select(w => _given.GetValueOrDefault(new AnswerKey(w, 0))).OfType<GivenAnswer>()], seenIn.Key));
+        }
+        var pulls = vocabulary[HeldWords.Variant].Values;
+        foreach (var twice in _held.GroupBy(h => h.Variant).SelectMany(g => g.Skip(1)))
+            bag.Add(Problems.HeldTwice(twice.Span, pulls[twice.Variant]));
+        var first = _held.MinBy(h => h.Variant)!;
+        if (_given.ContainsKey(new AnswerKey(HeldWords.Height, 0)) || _given.ContainsKey(new AnswerKey(HeldWords.Variant, 0)))
+            return;
+        var pull = new Typed(pulls[first.Variant], true, first.Span);
+        Add(new GivenAnswer(vocabulary[HeldWords.Variant], 0, FactValue.Choice(first.Variant), pull, null, first.Span) { Extras = first.Answers[0].Extras });
+        foreach (var answer in first.Answers)
+            _given.TryAdd(new AnswerKey(answer.Word.Id, 0), answer);
     }
 
     /// <summary>Answers without a date cannot grow old, so a screen needs one.</summary>

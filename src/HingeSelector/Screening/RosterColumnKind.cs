@@ -18,6 +18,9 @@ internal enum RosterColumnKind
     /// <summary>Clearances.</summary>
     Clearance,
 
+    /// <summary>Several held heights.</summary>
+    HeldHeights,
+
     /// <summary>Date of the screen.</summary>
     ScreenDate,
 

@@ -16,6 +16,7 @@ internal sealed partial class RosterHeader
         ["day date"] = RosterColumnKind.DayDate,
         ["asked by"] = RosterColumnKind.AskedBy,
         ["clearance"] = RosterColumnKind.Clearance,
+        ["held heights"] = RosterColumnKind.HeldHeights,
     };
 
     private readonly Vocabulary _vocabulary;
@@ -40,6 +41,7 @@ internal sealed partial class RosterHeader
         yield return ("measured by", null);
         foreach (var column in Facts(vocabulary, WordAbout.Screen))
             yield return column;
+        yield return ("held-heights", null);
         yield return ("day date", null);
         yield return ("asked by", null);
         foreach (var group in vocabulary.Groups.Where(g => g.Blanket is not null))

@@ -10,7 +10,9 @@ public sealed class RosterReader
     private readonly IReadOnlyList<RosterColumn> _columns;
     private readonly Vocabulary _vocabulary;
     private readonly DateOnly _on;
-    private readonly List<(CsvRow Row, string? Id, AthleteRecord? Record, List<Diagnostic> Faults)> _rows = [];
+    private readonly List<ReadRow> _rows = [];
+
+    private sealed record ReadRow(CsvRow Row, string? Id, AthleteRecord? Record, List<Diagnostic> Faults);
 
     private RosterReader(IReadOnlyList<RosterColumn> columns, Vocabulary vocabulary, DateOnly on)
     {
@@ -37,11 +39,11 @@ public sealed class RosterReader
             return new RosterResult([], [], false);
         var reader = new RosterReader(columns, vocabulary, on);
         foreach (var row in rows.Skip(1))
-            reader.ReadRow(row, bag);
+            reader.Read(row, bag);
         return reader.Result(bag);
     }
 
-    private void ReadRow(CsvRow row, DiagnosticBag all)
+    private void Read(CsvRow row, DiagnosticBag all)
     {
         var bag = new DiagnosticBag();
         string? id = null;
@@ -54,7 +56,7 @@ public sealed class RosterReader
             record = ReadCells(row, bag, out id);
         foreach (var fault in bag.Sorted)
             all.Add(fault);
-        _rows.Add((row, id, bag.HasErrors ? null : record, [.. bag.Sorted]));
+        _rows.Add(new ReadRow(row, id, bag.HasErrors ? null : record, [.. bag.Sorted]));
     }
 
     private Diagnostic WrongCellCount(CsvRow row)
@@ -105,6 +107,11 @@ public sealed class RosterReader
                 foreach (var letter in cell.Text.Trim() == "none" ? [] : cell.Split('|'))
                     draft.Add(reader.Read(letter));
                 break;
+            case RosterColumnKind.HeldHeights:
+                var held = new HeldReader(_vocabulary, _on, bag);
+                foreach (var seen in cell.Split('|'))
+                    draft.Add(held.Read(seen));
+                break;
             case RosterColumnKind.ScreenDate:
                 draft.Screen.ReadDate(cell, "The screen", _on, bag);
                 break;
@@ -138,7 +145,7 @@ public sealed class RosterReader
                 group.First().Faults.Add(fault);
             }
         }
-        bool IsGood((CsvRow Row, string? Id, AthleteRecord? Record, List<Diagnostic> Faults) row) => row.Record is not null && !repeated.Contains(row.Record.Id);
+        bool IsGood(ReadRow row) => row.Record is not null && !repeated.Contains(row.Record.Id);
         return new RosterResult(
             [.. _rows.Where(IsGood).Select(r => r.Record!)],
             [.. _rows.Where(r => !IsGood(r)).Select(r => new BadRow(r.Row.Number, r.Id, r.Row.Span, r.Faults))],

@@ -19,7 +19,7 @@ public sealed class ScreenReader
     };
 
     /// <summary>Keys that are no words; spaces and hyphens are the same in them.</summary>
-    private static readonly string[] _topKeys = ["id", "date", "screen-date", "day-date", "measured-by", "asked-by", "clearances", .. _sections.Keys];
+    private static readonly string[] _topKeys = ["id", "date", "screen-date", "day-date", "measured-by", "asked-by", "clearances", "held-heights", .. _sections.Keys];
 
     private static readonly string[] _sectionKeys = ["date", "measured-by", "asked-by"];
 
@@ -98,6 +98,9 @@ public sealed class ScreenReader
             case "clearances":
                 ReadClearances(value);
                 return true;
+            case "held-heights":
+                ReadHeld(value);
+                return true;
             case "date":
                 if (Scalar(key, value) is { } date)
                 {
@@ -150,6 +153,9 @@ public sealed class ScreenReader
                     break;
                 case "clearances" when about == WordAbout.Athlete:
                     ReadClearances(value);
+                    break;
+                case "held-heights" when about == WordAbout.Screen:
+                    ReadHeld(value);
                     break;
                 default:
                     ReadFact(key, value, name, _sectionKeys);
@@ -209,16 +215,25 @@ public sealed class ScreenReader
 
     private void ReadClearances(YamlNode value)
     {
-        if (value is YamlScalar { Value: "" or "none" })
-            return;
-        if (value is not YamlList list)
-        {
-            _bag.Add(Problems.WrongShape(value.Span, "'clearances'", "a list of clearances", value.KindName));
-            return;
-        }
         var reader = new ClearanceReader(_vocabulary, _bag);
-        foreach (var item in list.Items)
+        foreach (var item in Items(value, "'clearances'", "a list of clearances"))
             _draft.Add(reader.Read(item));
+    }
+
+    private void ReadHeld(YamlNode value)
+    {
+        var reader = new HeldReader(_vocabulary, _on, _bag);
+        foreach (var item in Items(value, "'held-heights'", "a list of held heights"))
+            _draft.Add(reader.Read(item));
+    }
+
+    private IReadOnlyList<YamlNode> Items(YamlNode value, string what, string expected)
+    {
+        if (value is YamlList list)
+            return list.Items;
+        if (value is not YamlScalar { Value: "" or "none" })
+            _bag.Add(Problems.WrongShape(value.Span, what, expected, value.KindName));
+        return [];
     }
 
     private string? Name(YamlScalar key, YamlNode value) => Scalar(key, value) is { IsBlank: false } typed ? typed.Text.Trim() : null;

@@ -19,7 +19,7 @@ public static class ScreenTemplate
         Line(text, "id:", "code on the roster; left blank, the name of this file");
         Section(text, "athlete", "who", WordAbout.Athlete, vocabulary);
         text.Append('\n');
-        Line(text, "clearances:", $"a list of {{who: NAME, profession: ..., date: 2026-11-24, valid-until: 2027-01-31, covers: [{string.Join(", ", vocabulary.ClearanceCovers)}], cap: 40 kg, letter-seen-by: NAME}}");
+        Line(text, "clearances:", $"a list of {{who: NAME, profession: {string.Join(" | ", vocabulary.Clearance.Clinicians)}, date: 2026-11-24, valid-until: 2027-01-31, for: [words of the history, with the side], covers: [{string.Join(", ", vocabulary.Clearance.Covers)}], cap: 40 kg, letter-seen-by: NAME}}");
         Section(text, "screen", "measures; they need the date", WordAbout.Screen, vocabulary);
         Section(text, "day", "today's answers", WordAbout.Day, vocabulary);
         return text.ToString();
@@ -40,6 +40,8 @@ public static class ScreenTemplate
         }
         foreach (var group in vocabulary.Groups.Where(g => g.Blanket is not null && vocabulary.InGroup(g.Id)[0].About == about))
             Line(text, $"  {group.Id}:", $"one line for all of them: {group.Blanket}, asked by NAME on 2026-11-24; an answer of its own below goes before it");
+        if (about == WordAbout.Screen)
+            Line(text, "  held-heights:", "where several pulls were watched, a list of {in: PULL, height: 34 cm, grip: 56 cm, stance: 32 cm, empty bar: 26 cm, weight: 60 kg}");
         foreach (var word in vocabulary.Words.Where(w => w.About == about))
             Line(text, word.Sided ? $"  {word.Id}: {{left: , right: }}" : $"  {word.Id}:", Comment(word));
     }
@@ -53,9 +55,12 @@ public static class ScreenTemplate
         if (word.Kind == WordKind.Number)
             parts.Add(Numbers(word));
         else if (word.Values.Count > 0)
-            parts.Add(string.Join(word.Kind == WordKind.Set ? " + " : " | ", word.Values) + (word.Kind == WordKind.Set ? ", or none" : ""));
+            parts.Add(string.Join(word.Kind == WordKind.Set ? " + " : " | ", word.RuleValues) + (word.Kind == WordKind.Set ? ", or none" : "") + Sided(word));
         return string.Join(": ", parts.Where(p => p.Length > 0));
     }
+
+    private static string Sided(Word word)
+        => word.ValueSides is { } sides ? $"; left or right behind these: {string.Join(", ", sides.Plain.Where((_, i) => sides.HasSides(i)))}" : "";
 
     private static string Numbers(Word word)
     {

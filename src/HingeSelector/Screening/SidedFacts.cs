@@ -24,6 +24,16 @@ internal static class SidedFacts
         slots[Sides.Gap] = Gap(word, left, right);
     }
 
+    /// <summary>Fills the readings of a set whose values have sides: all of it, left, right, throwing, other.</summary>
+    public static void Fill(ValueSides sides, FactValue all, FactValue throwing, Span<FactValue> slots)
+    {
+        var left = all.IsKnown ? FactValue.Of(sides.On(all.Bits, Sides.Left)) : all;
+        var right = all.IsKnown ? FactValue.Of(sides.On(all.Bits, Sides.Right)) : all;
+        (slots[0], slots[1], slots[2]) = (all, left, right);
+        // What is the same on both sides does not wait for the throwing side.
+        (slots[3], slots[4]) = left == right && throwing.State != FactState.NotApplicable ? (left, right) : ThrowingAndOther(left, right, throwing);
+    }
+
     private static (FactValue Worse, FactValue Better) WorseAndBetter(Word word, FactValue left, FactValue right)
     {
         if (left.State == FactState.NotApplicable)

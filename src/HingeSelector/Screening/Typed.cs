@@ -7,7 +7,7 @@ namespace HingeSelector.Screening;
 /// <param name="Text">The text without its quotes.</param>
 /// <param name="Quoted">Whether the author's text stays as it is in every reader: quoted in YAML, or a cell.</param>
 /// <param name="Span">Where, quotes included.</param>
-public readonly record struct Typed(string Text, bool Quoted, SourceSpan Span)
+public sealed record Typed(string Text, bool Quoted, SourceSpan Span)
 {
     private const int LongestQuotation = 80;
 

@@ -17,15 +17,16 @@ public static class ComputedWords
     /// <summary>All computed words, in slot order.</summary>
     /// <param name="variants">Ids of the variants.</param>
     /// <param name="clearanceCovers">What a clearance may cover.</param>
-    public static IEnumerable<Word> All(IReadOnlyList<string> variants, IReadOnlyList<string> clearanceCovers)
+    /// <param name="history">What a clearance may be for: values of the history as rules name them.</param>
+    public static IEnumerable<Word> All(IReadOnlyList<string> variants, IReadOnlyList<string> clearanceCovers, IReadOnlyList<string> history)
     {
         yield return Number("relative-strength", "Relative strength", Dimension.BodyMassMultiple, "Tested 1RM without straps over body mass; open when the test was with straps or either is unknown.");
         yield return Number("shoulder-flexion-loss", "Shoulder flexion below the rested baseline", Dimension.Angle, "Rested baseline minus the throwing side today; open within 24 hours of hard throwing.") with { MayNotApply = true };
         yield return Number("internal-rotation-loss", "Internal rotation below the rested baseline", Dimension.Angle, "Rested baseline minus the throwing side today; open within 24 hours of hard throwing.") with { MayNotApply = true };
         yield return Number("rotation-arc-loss", "Rotation arc below the rested baseline", Dimension.Angle, "Internal and external rotation together, rested baseline minus the throwing side today; open within 24 hours of hard throwing.") with { MayNotApply = true };
         yield return Number("grown-since-screen", "Growth since the screen", Dimension.Length, "Stature today minus stature on the screen.");
-        yield return Choice("cleared-for", "Cleared for", clearanceCovers, "What the clearances valid on the day cover, letter seen.") with { Kind = WordKind.Set };
-        yield return Choice("clearance-state", "Clearance", ["none", "valid", "expired", "not-yet-valid"], "State of the clearances on file.");
+        yield return Set("not-cleared", "Not cleared", history, clearanceCovers, "History on file for which no letter that is valid on the day names this kind of loading.");
+        yield return Set("letter", "Letter", history, ClearanceTerms.States, "History on file whose letters are in this state.");
         yield return Number("clearance-load-cap", "Cap of the clearance", Dimension.Mass, "Lowest cap of the valid clearances; not applicable without one.") with { MayNotApply = true };
         yield return Choice("body-basis", "Segment lengths from", ["measured", "survey", "mixed", "not-known"], "Where the segment lengths of the posture model come from.");
         yield return Choice("training-on-file", "Training on file", ["none", "partly", "yes"], "Whether training age and the pulls taught are both on file, one of them, or neither.");
@@ -59,6 +60,9 @@ public static class ComputedWords
 
     private static Word Choice(string id, string label, IReadOnlyList<string> values, string meaning)
         => new() { Id = id, Label = label, About = WordAbout.Computed, Kind = WordKind.Choice, Values = values, Meaning = meaning };
+
+    private static Word Set(string id, string label, IReadOnlyList<string> values, IReadOnlyList<string> readings, string meaning)
+        => Choice(id, label, values, meaning) with { Kind = WordKind.Set, Readings = readings, MayNotApply = true };
 
     private static Word YesNo(string id, string label, string meaning) => Choice(id, label, _noYes, meaning);
 

@@ -9,8 +9,8 @@ public sealed class Vocabulary
     /// <summary>Lays the words out in slots.</summary>
     /// <param name="words">Words in any order; their slots are assigned here.</param>
     /// <param name="groups">Groups that can be answered with one line.</param>
-    /// <param name="clearanceCovers">What a clearance may cover.</param>
-    public Vocabulary(IEnumerable<Word> words, IReadOnlyList<WordGroup> groups, IReadOnlyList<string> clearanceCovers)
+    /// <param name="clearance">What a clearance is written in.</param>
+    public Vocabulary(IEnumerable<Word> words, IReadOnlyList<WordGroup> groups, ClearanceTerms clearance)
     {
         var placed = new List<Word>();
         var (athlete, candidate) = (0, 0);
@@ -28,10 +28,8 @@ public sealed class Vocabulary
         CandidateSlots = candidate;
         _words = placed.ToDictionary(w => w.Id, StringComparer.Ordinal);
         Groups = groups;
-        ClearanceCovers = clearanceCovers;
-        _groups = placed.SelectMany(w => w.Groups.Select(g => (Group: g, Word: w)))
-            .GroupBy(p => p.Group, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => (IReadOnlyList<Word>)[.. g.Select(p => p.Word)], StringComparer.Ordinal);
+        Clearance = clearance;
+        _groups = GroupsOf(placed);
     }
 
     /// <summary>All words in file order, computed ones last.</summary>
@@ -40,8 +38,8 @@ public sealed class Vocabulary
     /// <summary>Groups that can be answered with one line.</summary>
     public IReadOnlyList<WordGroup> Groups { get; }
 
-    /// <summary>What a clearance may cover.</summary>
-    public IReadOnlyList<string> ClearanceCovers { get; }
+    /// <summary>What a clearance is written in.</summary>
+    public ClearanceTerms Clearance { get; }
 
     /// <summary>Size of the athlete's fact table.</summary>
     public int AthleteSlots { get; }
@@ -65,6 +63,14 @@ public sealed class Vocabulary
     /// <summary>Words of a group; empty for an unknown group.</summary>
     public IReadOnlyList<Word> InGroup(string group) => _groups.GetValueOrDefault(group) ?? [];
 
+    private static Dictionary<string, IReadOnlyList<Word>> GroupsOf(List<Word> words)
+    {
+        var groups = new Dictionary<string, IReadOnlyList<Word>>(StringComparer.Ordinal);
+        foreach (var group in words.SelectMany(w => w.Groups).Distinct(StringComparer.Ordinal))
+            groups.Add(group, [.. words.Where(w => w.Groups.Contains(group))]);
+        return groups;
+    }
+
     /// <summary>A reading of a word, or null when the word has no such reading.</summary>
     public static WordReading? Reading(Word word, string? name)
     {
@@ -72,7 +78,7 @@ public sealed class Vocabulary
             return name is null ? new WordReading(word, null, word.Slot) : null;
         for (var i = 0; i < word.Readings.Count; i++)
         {
-            if (word.Readings[i] == name)
+            if (word.Readings[i] == (name ?? ""))
                 return new WordReading(word, name, word.Slot + i);
         }
         return null;

@@ -62,15 +62,16 @@ public sealed partial class VocabularyReader
         var groups = map.List("groups").Select(ReadGroup).OfType<WordGroup>().ToList();
         foreach (var node in map.List("facts"))
             ReadFact(node);
-        var covers = map.Scalars("clearance-covers").Select(s => s.Value).ToList();
+        var history = _words.GetValueOrDefault(ClearanceTerms.About)?.RuleValues ?? [];
+        var clearance = ClearanceTermsReader.Read(map, history, _bag);
         foreach (var node in map.List("variant-words"))
             ReadVariantWord(node);
         map.Finish();
-        foreach (var word in ComputedWords.All(_variants, covers))
+        foreach (var word in ComputedWords.All(_variants, clearance.Covers, history))
             Add(word);
         foreach (var word in _words.Values.Where(w => w.NotBelow is not null && !_words.ContainsKey(w.NotBelow)).ToList())
             _bag.Add(Problems.UnknownWord(word.Span, word.NotBelow!, _words.Keys));
-        return new Vocabulary(_words.Values, groups, covers);
+        return new Vocabulary(_words.Values, groups, clearance);
     }
 
     private WordGroup? ReadGroup(YamlNode node)
@@ -147,12 +148,15 @@ public sealed partial class VocabularyReader
         var kind = Pick(map, "kind", _kinds);
         if (id is null || label is null || about is null || kind is null)
         {
-            foreach (var key in new[] { "unit", "sides", "worse", "range", "usual", "error", "error share", "error source", "lifetime", "ends when grown", "group", "in force from", "protocol", "values", "what was named stays", "not below" })
+            foreach (var key in new[] { "unit", "sides", "worse", "range", "usual", "error", "error share", "error source", "lifetime", "ends when grown", "group", "in force from", "protocol", "values", "values with sides", "what was named stays", "not below", "read by pull" })
                 map.Known(key);
             return null;
         }
         var dimension = kind.Value.Dimension;
         var sided = map.Scalar("sides") is not null;
+        var values = ReadValues(map, kind.Value.Kind);
+        var valueSides = ReadValueSides(map, values);
+        var byPull = map.Scalar("read by pull")?.Value == "yes";
         var unit = ReadUnit(map, dimension);
         return new Word
         {
@@ -162,9 +166,11 @@ public sealed partial class VocabularyReader
             Kind = kind.Value.Kind,
             Dimension = dimension,
             Unit = unit,
-            Values = ReadValues(map, kind.Value.Kind),
+            Values = valueSides?.Typed ?? values,
+            ValueSides = valueSides,
             Sided = sided,
-            Readings = sided ? Sides.Names : [],
+            ByPull = byPull,
+            Readings = sided ? Sides.Names : valueSides is not null ? ValueSides.Readings : byPull ? ["", .. _variants] : [],
             Worse = ReadWorse(map),
             Range = ReadRange(map, "range", dimension),
             Usual = ReadRange(map, "usual", dimension),
@@ -179,21 +185,6 @@ public sealed partial class VocabularyReader
             NotBelow = map.Scalar("not below")?.Value,
             Span = id.Span,
         };
-    }
-
-    private IReadOnlyList<string> ReadValues(MapReader map, WordKind kind)
-    {
-        var node = map.Node("values");
-        if (node is YamlScalar { Value: "variants" })
-            return _variants;
-        if (kind is not (WordKind.Choice or WordKind.Set))
-            return [];
-        var values = map.Scalars("values").Select(v => v.Value).ToList();
-        if (values.Count == 0)
-            return ["no", "yes"];
-        if (values.Count > 64)
-            _bag.Add(Problems.TooMany(map.Span, "values of one word", 64));
-        return values;
     }
 
     private static WorseEnd ReadWorse(MapReader map) => map.Scalar("worse")?.Value switch
@@ -213,18 +204,6 @@ public sealed partial class VocabularyReader
             return unit;
         _bag.Add(Problems.BadQuantity(text.Span, "unit", $"'{text.Value}' does not measure this kind; expected {QuantityText.Expected(dimension)}"));
         return null;
-    }
-
-    private Lifetime ReadLifetime(MapReader map)
-    {
-        var text = map.Required("lifetime");
-        var grown = ReadQuantity(map.Scalar("ends when grown"), Dimension.Length);
-        if (text is null || text.Value == "always")
-            return new Lifetime(null, grown);
-        if (text.Value == "today")
-            return new Lifetime(0, grown);
-        var hours = ReadQuantity(text, Dimension.Time);
-        return new Lifetime(hours is { } h ? (int)Math.Round(h / 24) : null, grown);
     }
 
     private (double Low, double High)? ReadRange(MapReader map, string key, Dimension dimension)

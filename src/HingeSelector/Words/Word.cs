@@ -27,6 +27,18 @@ public sealed record Word
     /// <summary>Closed list of values of a choice or set.</summary>
     public IReadOnlyList<string> Values { get; init; } = [];
 
+    /// <summary>The sides of some of the values of a set; null when none has sides.</summary>
+    public ValueSides? ValueSides { get; init; }
+
+    /// <summary>The values as rules name them.</summary>
+    public IReadOnlyList<string> RuleValues => ValueSides?.Plain ?? Values;
+
+    /// <summary>All bits that mean one of <see cref="RuleValues"/>.</summary>
+    public ulong MaskOf(int place) => ValueSides?.MaskOf(place) ?? 1UL << place;
+
+    /// <summary>Whether it may be known for several pulls; rules then read one pull by name.</summary>
+    public bool ByPull { get; init; }
+
     /// <summary>Whether left and right are measured apart.</summary>
     public bool Sided { get; init; }
 
@@ -66,17 +78,17 @@ public sealed record Word
     /// <summary>Whether variants may answer with several values.</summary>
     public bool Many { get; init; }
 
-    /// <summary>Whether what was once named in a set stays after its lifetime: an operation does not go away because nobody asked again.</summary>
+    /// <summary>Whether what was once named, or a yes, stays after its lifetime: an operation does not go away because nobody asked again.</summary>
     public bool NamedStays { get; init; }
 
-    /// <summary>Values that stay when <see cref="NamedStays"/>, one bit each: all but those that are about this year.</summary>
+    /// <summary>Values that stay when <see cref="NamedStays"/>, one bit each: all but a no and those that are about this year.</summary>
     public ulong LastingBits
     {
         get
         {
             var bits = 0UL;
-            for (var i = 0; i < Values.Count; i++)
-                bits |= Values[i].EndsWith("-this-year", StringComparison.Ordinal) ? 0 : 1UL << i;
+            for (var i = 0; i < RuleValues.Count; i++)
+                bits |= RuleValues[i] == "no" || RuleValues[i].EndsWith("-this-year", StringComparison.Ordinal) ? 0 : MaskOf(i);
             return bits;
         }
     }
@@ -87,7 +99,7 @@ public sealed record Word
     /// <summary>Whether a computed word can come out as not applicable; a measured one always can.</summary>
     public bool MayNotApply { get; init; }
 
-    /// <summary>Names of the readings; empty when the bare word is read.</summary>
+    /// <summary>Names of the readings in slot order, the bare word as the empty name; no names when only the bare word is read.</summary>
     public IReadOnlyList<string> Readings { get; init; } = [];
 
     /// <summary>Where it is declared.</summary>

@@ -25,7 +25,7 @@ internal static class Defects
         Defect.OfRules("a finding that is not declared", "HS3001", "a-rule | limb-difference: is yes | finding: short-hamstring"),
         Defect.OfFile("findings in a circle", "HS3002", "findings:\n  - {finding: rested, label: Rested, means: Rested.}\n  - {finding: tired, label: Tired, means: Tired.}\nrules:\n"
             + Defect.Rule("find-rested | tired: is absent | finding: rested") + Defect.Rule("find-tired | rested: is absent | finding: tired")),
-        Defect.OfRules("a stop for one pull", "HS3003", "a-rule | spinal-load: is high | stop: {level: refer, see: A physician, say: Wait.}"),
+        Defect.OfRules("a stop for one pull", "HS3003", "a-rule | spinal-load: is high | stop: {level: refer, answers: clinician, see: A physician, say: Wait.}"),
         Defect.OfRules("a request that waits for its result", "HS3004", "a-rule | 'raise, as set up: above 3 cm' | request: {load: light}".Replace("'", "", StringComparison.Ordinal)),
         Defect.OfRules("a misspelt criterion", "HS3005", "a-rule | limb-difference: is yes | points: +1 for rom"),
         Defect.OfRules("a fact that speaks for and against", "HS3006", "a-rule | limb-difference: is yes | points: +1 for room", "b-rule | limb-difference: is yes; sex: is male | points: -1 for room"),

@@ -53,7 +53,7 @@ internal sealed class EveryScreen
     private IEnumerable<(AnswerKey, FactValue)[]> Answers(int kind) => kind switch
     {
         0 => Product(Sided("hip-flexion", Enumerable.Range(0, 17).Select(i => 75 + (2.5 * i))), Choice("throwing-side"), Choice("sex")),
-        1 => Product(Set("history", "hernia", "eye-operation", "hip-operation"), Choice("season-phase"), Numbers("age", [15, 16, 17, 18, 19], 24 * 365.25), Choice("sex")),
+        1 => Product(Set("history", "hernia", "hip-operation", "hip-operation left", "hip-operation right", "knee-operation left"), Numbers("age", [15, 16, 17, 18, 19], 24 * 365.25), Choice("throwing-side"), Choice("sex")),
         _ => Product(Sided("shoulder-pain-worst", [1, 2, 3, 4, 5]), Numbers("low-back-pain-at-rest", [1, 2, 3, 4, 5], 1), Numbers("low-back-pain-worst", [1, 2, 3, 4, 5], 1), Choice("sex")),
     };
 

@@ -8,8 +8,7 @@ namespace HingeSelector.Tests.Analysis;
 internal sealed class SmallBooks(int seed)
 {
     private static readonly string[] _hips = ["worse", "better", "throwing", "other", "gap"];
-    private static readonly string[] _items = ["hernia", "eye-operation", "hip-operation"];
-    private static readonly string[] _phases = ["off-season", "pre-season", "in-season", "post-season"];
+    private static readonly string[] _items = ["hernia", "hip-operation"];
 
     private readonly Random _random = new(seed);
 
@@ -42,7 +41,7 @@ internal sealed class SmallBooks(int seed)
     {
         0 => "caution: Look.",
         1 => "request: {straps: " + Pick("none", "use", "offer") + "}",
-        2 => "stop: {level: refer, see: A physician, say: Wait.}",
+        2 => "stop: {level: refer, answers: clinician, see: A physician, say: Wait.}",
         _ => "exclude: Out.",
     };
 
@@ -97,10 +96,10 @@ internal sealed class SmallBooks(int seed)
         switch (_random.Next(3))
         {
             case 0:
-                lines["history"] = Pick("is empty", "is not empty", $"includes {Pick(_items)}", $"includes {Pick(_items)} or {Pick(_items)}", $"does not include {Pick(_items)}");
+                lines["history, " + Pick("left", "right", "throwing", "other")] = Pick("includes hip-operation", "does not include hip-operation");
                 break;
             case 1:
-                lines["season-phase"] = Pick($"is {Pick(_phases)}", $"is not {Pick(_phases)}", $"is {Pick(_phases)} or {Pick(_phases)}");
+                lines["history"] = Pick("is empty", "is not empty", $"includes {Pick(_items)}", $"includes {Pick(_items)} or {Pick(_items)}", $"does not include {Pick(_items)}");
                 break;
             default:
                 lines["age"] = Number("years", 16, 18);

@@ -9,6 +9,10 @@ internal sealed class TemporaryHome : IDisposable
     {
         foreach (var (path, text) in RepositoryFiles.Rules.Texts)
             Write(path, text);
+        // The check looks for the pages on how to measure, not into them.
+        var pages = Directory.CreateDirectory(System.IO.Path.Combine(Path, "content", "protocols")).FullName;
+        foreach (var page in Directory.EnumerateFiles(System.IO.Path.Combine(RepositoryFiles.Root, "content", "protocols")))
+            File.WriteAllText(System.IO.Path.Combine(pages, System.IO.Path.GetFileName(page)), "");
     }
 
     public string Path { get; } = Directory.CreateTempSubdirectory("hinge-").FullName;

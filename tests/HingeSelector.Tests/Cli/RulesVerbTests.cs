@@ -36,6 +36,28 @@ public class RulesVerbTests
     }
 
     [Fact]
+    public void A_measured_word_without_its_page_is_told()
+    {
+        var home = Directory.CreateTempSubdirectory("hinge-").FullName;
+        try
+        {
+            Copy(Path.Combine(RepositoryFiles.Root, "rules"), Path.Combine(home, "rules"));
+            Copy(Path.Combine(RepositoryFiles.Root, "content", "protocols"), Path.Combine(home, "content", "protocols"));
+            File.Move(Path.Combine(home, "content", "protocols", "hip-rotation.md"), Path.Combine(home, "content", "protocols", "hip-rotations.md"));
+            var run = CliRun.Of("rules", "check", "--home", home);
+
+            run.Code.ShouldBe(ExitCode.Findings);
+            run.Output.ShouldContain("warning HS4001: No page says how 'hip-internal-rotation' (and 1 more) is measured: content/protocols/hip-rotation.md does not exist.");
+            run.Output.ShouldContain("Did you mean the page 'hip-rotations'?");
+            run.Output.ShouldEndWith("0 errors, 1 warnings.\n");
+        }
+        finally
+        {
+            Directory.Delete(home, true);
+        }
+    }
+
+    [Fact]
     public void The_matrix_names_every_barbell_variant_and_every_criterion()
     {
         var run = CliRun.Of("rules", "matrix", "--rules");

@@ -247,4 +247,16 @@ public sealed class OneThingChangesTests
         foreach (var (variant, points) in after)
             points.ShouldBe(before[variant], variant);
     }
+
+    [Fact]
+    public void A_second_held_height_sets_the_second_pull_and_leaves_the_first()
+    {
+        const string conventional = "{in: conventional, height: 33 cm, grip: 55 cm, stance: 32 cm}";
+        var one = OneAthlete.Ask($"held-heights: [{conventional}]");
+        var two = OneAthlete.Ask($"held-heights: [{conventional}, {{in: hex-low, height: 30 cm, grip: 60 cm, stance: 32 cm}}]");
+        one.Height("conventional").ShouldBeGreaterThanOrEqualTo(33);
+        two.Height("conventional").ShouldBe(one.Height("conventional"));
+        two.Height("hex-low").ShouldBeGreaterThan(one.Height("hex-low"));
+        two.Stamp.ShouldNotBe(one.Stamp);
+    }
 }

@@ -16,18 +16,24 @@ namespace HingeSelector.Tests.Population;
 /// </remarks>
 internal sealed partial class SurveyPeople
 {
+    /// <summary>The seed of the people that measured figures speak of.</summary>
+    public const int Seed = 20261124;
+
     private const double HoursPerYear = 24 * 365.25;
     private const double Minors = 0.07;
 
     private readonly Vocabulary _vocabulary;
     private readonly DateOnly _on;
     private readonly Random _random;
+    // Rare pairs of facts are drawn apart, so that adding one leaves everybody else as drawn.
+    private readonly Random _pairs;
 
     private SurveyPeople(Vocabulary vocabulary, DateOnly on, int seed)
     {
         _vocabulary = vocabulary;
         _on = on;
         _random = new Random(seed);
+        _pairs = new Random(~seed);
     }
 
     /// <summary>All people, or the first so many.</summary>
@@ -83,6 +89,7 @@ internal sealed partial class SurveyPeople
         Ranges(answers, female);
         HeldHeight(answers);
         Day(answers);
+        RarePairs(answers);
         return new AthleteRecord { Id = Cell("pid"), ScreenDate = _on, Answers = answers, Clearances = Clearances(answers) };
     }
 
@@ -145,20 +152,24 @@ internal sealed partial class SurveyPeople
     {
         if (!Chance(0.14))
             return 0;
-        var values = _vocabulary["history"].Values.ToList();
+        var values = _vocabulary["history"].RuleValues.ToList();
         string[] common = ["hamstring-strain-this-year", "groin-strain-this-year", "side-strain-this-year", "finger-pulley-injury", "shoulder-dislocation", "low-back-disc-injury"];
         var one = Chance(0.5) ? Pick(common) : Pick([.. values.Where(v => v != "pregnant-or-recently-given-birth" || (female && !minor))]);
-        return 1UL << values.IndexOf(one);
+        // One in ten does not remember the side.
+        var side = _vocabulary["history"].ValueSides!.HasSides(values.IndexOf(one)) && !Chance(0.1) ? Pick(" left", " right") : "";
+        return 1UL << _vocabulary["history"].Values.ToList().IndexOf(one + side);
     }
 
     // Most of those who need a letter have one; the rest have none, an old one or one that starts later.
     private List<Clearance> Clearances(Dictionary<AnswerKey, Answer> answers)
     {
-        if (answers[new AnswerKey("history", 0)].Value.Bits == 0 || Chance(0.1))
+        var history = answers[new AnswerKey("history", 0)].Value.Bits;
+        if (history == 0 || Chance(0.1))
             return [];
-        var covers = _vocabulary["cleared-for"].Values.Where(_ => Chance(0.85)).ToList();
+        var about = _vocabulary["history"].Values.Where((_, i) => (history & (1UL << i)) != 0).ToList();
+        var covers = _vocabulary.Clearance.Covers.Where(_ => Chance(0.85)).ToList();
         var from = Pick(-60, -60, -60, -60, -60, -60, -60, -60, -200, 10);
-        return [new Clearance("clinician", "somebody", _on.AddDays(from), _on.AddDays(from + 120), covers, Pick<double?>(null, null, null, 20, 60, 100), "staff", SourceSpan.None)];
+        return [new Clearance("physician", "somebody", _on.AddDays(from), _on.AddDays(from + 120), about, covers, Pick<double?>(null, null, null, 20, 60, 100), "staff", SourceSpan.None)];
     }
 
     private void Put(Dictionary<AnswerKey, Answer> answers, string word, double value, int side = 0)

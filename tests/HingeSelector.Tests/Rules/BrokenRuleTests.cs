@@ -37,6 +37,17 @@ public sealed class BrokenRuleTests
     public void Nothing_of_a_faulty_folder_is_loaded()
         => Should.Throw<FaultyFilesException>(() => RuleBookReader.Read(Base().With("broken/file.yaml", "rules: nothing")));
 
+    [Theory]
+    [InlineData("{profession: surgeon, may clear: any}, {profession: surgeon, may clear: none}", "HS1006")]
+    [InlineData("{profession: surgeon, may clear: [hernias]}", "HS2002")]
+    [InlineData("{profession: surgeon}", "HS1011")]
+    public void Professions_are_a_closed_list(string professions, string id)
+    {
+        var bag = new DiagnosticBag();
+        RuleBookReader.Read(Base().With("vocabulary.yaml", Base().Texts["vocabulary.yaml"] + $"clearance-professions: [{professions}]\n"), bag);
+        bag.Sorted.ShouldHaveSingleItem().Id.ShouldBe(id);
+    }
+
     private static RuleFiles Base()
     {
         var own = RuleFiles.FromFolder(Path.Combine(RepositoryFiles.Root, Folder, "base"));

@@ -46,7 +46,7 @@ public sealed class FillingGapsTests
 
     // Where the body comes from is computed: more answers can turn "not known" into "survey" and that into "measured".
     private static bool RestsOnAnswersAlone(RuleBook book, Rule rule)
-        => !rule.Conditions.SelectMany(c => c.Reads).Any(r => r.Word.Id is "body-basis" or "clearance-state")
+        => !rule.Conditions.SelectMany(c => c.Reads).Any(r => r.Word.Id is "body-basis")
             && rule.Conditions.SelectMany(c => c.Findings).All(f => book.RulesOfFinding[f.Finding].All(i => RestsOnAnswersAlone(book, book.Rules[i])));
 
     private static Dictionary<int, Truth> Decide(RuleBook book, AthleteRecord athlete)

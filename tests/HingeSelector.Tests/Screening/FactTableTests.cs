@@ -133,23 +133,52 @@ public sealed class FactTableTests
     }
 
     [Theory]
-    [InlineData("", "none", "none", "not applicable")]
-    [InlineData("2026-09-01 2026-12-31 60", "valid", "load-in-hand", "60 kg")]
-    [InlineData("2026-09-01 2026-11-24 60", "valid", "load-in-hand", "60 kg")]
-    [InlineData("2026-09-01 2026-11-23 60", "expired", "none", "not applicable")]
-    [InlineData("2026-11-25 2026-12-31 60", "not-yet-valid", "none", "not applicable")]
-    [InlineData("2026-09-01 2026-11-23 60|2026-11-25 2026-12-31 60", "not-yet-valid", "none", "not applicable")]
-    [InlineData("2026-09-01 2026-12-31 60|2026-09-01 2026-12-31 40", "valid", "load-in-hand", "40 kg")]
-    [InlineData("2026-09-01 2026-12-31 60|2026-09-01 2026-10-31 20", "valid", "load-in-hand", "60 kg")]
-    [InlineData("2026-09-01 2026-12-31", "valid", "load-in-hand", "not applicable")]
-    public void Clearances_count_between_their_dates(string letters, string state, string covers, string cap)
+    [InlineData("", "none", "elbow-operation", "not applicable")]
+    [InlineData("2026-09-01 2026-12-31 60", "valid", "none", "60 kg")]
+    [InlineData("2026-09-01 2026-11-24 60", "valid", "none", "60 kg")]
+    [InlineData("2026-09-01 2026-11-23 60", "expired", "elbow-operation", "not applicable")]
+    [InlineData("2026-11-25 2026-12-31 60", "not-yet-valid", "elbow-operation", "not applicable")]
+    [InlineData("2026-09-01 2026-11-23 60|2026-11-25 2026-12-31 60", "not-yet-valid", "elbow-operation", "not applicable")]
+    [InlineData("2026-09-01 2026-12-31 60|2026-09-01 2026-12-31 40", "valid", "none", "40 kg")]
+    [InlineData("2026-09-01 2026-12-31 60|2026-09-01 2026-10-31 20", "valid", "none", "60 kg")]
+    [InlineData("2026-09-01 2026-12-31", "valid", "none", "not applicable")]
+    public void Clearances_count_between_their_dates(string letters, string state, string notCleared, string cap)
     {
-        var yaml = "sex: male\nclearances:\n";
+        var yaml = "history: elbow-operation right\nclearances:\n";
         foreach (var letter in letters.Split('|', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split(' ')))
-            yaml += $"  - {{who: A, profession: surgeon, date: {letter[0]}, valid-until: {letter[1]}, covers: [load-in-hand], cap: {letter.ElementAtOrDefault(2)}, letter-seen-by: B}}\n";
+            yaml += $"  - {{who: A, profession: surgeon, date: {letter[0]}, valid-until: {letter[1]}, for: elbow-operation right, covers: [load-in-hand], cap: {letter.ElementAtOrDefault(2)}, letter-seen-by: B}}\n";
         var table = Screens.Table(yaml);
-        table.Show("clearance-state").ShouldBe(state);
-        table.Show("cleared-for").ShouldBe(covers);
+        table.Show("letter", state).ShouldBe("elbow-operation");
+        table.Show("not-cleared", "load-in-hand").ShouldBe(notCleared);
+        table.Show("not-cleared", "spinal-load").ShouldBe("elbow-operation");
         table.Show("clearance-load-cap").ShouldBe(cap);
+    }
+
+    [Theory]
+    [InlineData("elbow-operation right", "elbow-operation right", "none")]
+    [InlineData("elbow-operation right", "elbow-operation left", "elbow-operation")]
+    [InlineData("elbow-operation left + elbow-operation right", "elbow-operation right", "elbow-operation")]
+    [InlineData("elbow-operation left + elbow-operation right", "elbow-operation left + elbow-operation right", "none")]
+    [InlineData("elbow-operation", "elbow-operation left + elbow-operation right", "elbow-operation")]
+    [InlineData("spine-operation + knee-operation left", "knee-operation left", "spine-operation")]
+    [InlineData("spine-operation + knee-operation left", "spine-operation", "knee-operation")]
+    [InlineData("none", "knee-operation left", "none")]
+    [InlineData("refused", "knee-operation left", "not decided")]
+    public void A_letter_opens_what_it_names_and_nothing_else(string history, string about, string notCleared)
+        => Screens.Table($"history: {history}\nclearances:\n  - {{who: A, profession: surgeon, date: 2026-09-01, valid-until: 2026-12-31, for: {about}, covers: [spinal-load], letter-seen-by: B}}\n")
+            .Show("not-cleared", "spinal-load").ShouldBe(notCleared);
+
+    [Theory]
+    [InlineData("elbow-operation left", "right", "elbow-operation", "none", "none", "elbow-operation")]
+    [InlineData("elbow-operation left + hernia", "left", "elbow-operation", "none", "elbow-operation", "none")]
+    [InlineData("elbow-operation", "right", "elbow-operation", "elbow-operation", "elbow-operation", "elbow-operation")]
+    [InlineData("elbow-operation", "", "elbow-operation", "elbow-operation", "elbow-operation", "elbow-operation")]
+    [InlineData("elbow-operation left", "", "elbow-operation", "none", "not decided", "not decided")]
+    [InlineData("elbow-operation left", "not applicable", "elbow-operation", "none", "not applicable", "not applicable")]
+    [InlineData("refused", "left", "refused", "refused", "refused", "refused")]
+    public void A_history_has_sides_and_counts_on_both_where_none_is_named(string history, string throws, string left, string right, string throwing, string other)
+    {
+        var table = Screens.Table($"history: {history}\nthrowing-side: {throws}\n");
+        new[] { "left", "right", "throwing", "other" }.Select(r => table.Show("history", r)).ShouldBe([left, right, throwing, other]);
     }
 }

@@ -18,7 +18,7 @@ public sealed class FuzzTests
         id: p01
         athlete: {name: K. Amadi, age: 24, stature: 5'11", mass: 92 kg, history: [hernia, eye-operation], throwing-side: right}
         clearances:
-          - {who: H. Brandt, profession: surgeon, date: 2026-10-28, valid-until: 2027-01-31, covers: [load-in-hand], cap: 20 kg, letter-seen-by: R. Idris}
+          - {who: H. Brandt, profession: surgeon, date: 2026-10-28, valid-until: 2027-01-31, for: [hernia], covers: [load-in-hand], cap: 20 kg, letter-seen-by: R. Idris}
         screen:
           date: 2026-11-20
           measured-by: R. Idris

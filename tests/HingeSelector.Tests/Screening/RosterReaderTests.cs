@@ -96,12 +96,14 @@ public sealed class RosterReaderTests
     {
         var result = Screens.Roster("""
             id,clearance
-            a1,physiotherapist; G. Nowell; 2026-05-04; valid until 2026-08-01; covers load-in-hand; cap 20 kg; seen by R. Idris | sports physician; A. Nkemba; 2026-09-14; valid until 2027-01-31; covers load-in-hand + spinal-load; seen by R. Idris
+            a1,physiotherapist; G. Nowell; 2026-05-04; for low-back-stress-injury; valid until 2026-08-01; covers load-in-hand; cap 20 kg; seen by R. Idris | sports physician; A. Nkemba; 2026-09-14; for low-back-stress-injury + shoulder-operation Left; valid until 2027-01-31; covers load-in-hand + spinal-load; seen by R. Idris
             a2,none
             """, out var faults);
         faults.ShouldBeEmpty();
         var letters = result.Good[0].Clearances;
         letters.Select(c => c.Who).ShouldBe(["G. Nowell", "A. Nkemba"]);
+        letters.Select(c => c.Profession).ShouldBe(["physiotherapist", "sports-physician"]);
+        letters[1].For.ShouldBe(["low-back-stress-injury", "shoulder-operation left"]);
         letters.Select(c => c.Cap).ShouldBe([20, null]);
         letters[1].Covers.ShouldBe(["load-in-hand", "spinal-load"]);
         result.Good[1].Clearances.ShouldBeEmpty();

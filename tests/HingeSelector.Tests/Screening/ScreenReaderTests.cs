@@ -175,10 +175,11 @@ public sealed class ScreenReaderTests
             athlete:
               sex: male
             clearances:
-              - {who: H. Brandt, profession: surgeon, date: 2026-10-28, valid until: 2027-01-31, covers: [load-in-hand, spinal-load], cap: 20 kg, letter-seen-by: R. Idris}
+              - {who: H. Brandt, profession: surgeon, date: 2026-10-28, valid until: 2027-01-31, for: shoulder-operation right, covers: [load-in-hand, spinal-load], cap: 20 kg, letter-seen-by: R. Idris}
             """).Clearances.Single();
         clearance.Who.ShouldBe("H. Brandt");
         clearance.ValidUntil.ShouldBe(new DateOnly(2027, 1, 31));
+        clearance.For.ShouldBe(["shoulder-operation right"]);
         clearance.Covers.ShouldBe(["load-in-hand", "spinal-load"]);
         clearance.Cap.ShouldBe(20);
         clearance.SeenBy.ShouldBe("R. Idris");

@@ -49,6 +49,7 @@ public sealed class ScreenTemplateTests
         var columns = ScreenTemplate.AsCsvHeader(Repository.Vocabulary).TrimEnd('\n').Split(',');
         columns.ShouldContain("straight-leg-raise right (deg)");
         columns.ShouldBeUnique();
-        columns.Length.ShouldBe(8 + Repository.Vocabulary.Words.Where(w => w.IsMeasured).Sum(w => w.Sided ? 2 : 1));
+        columns.ShouldContain("held-heights");
+        columns.Length.ShouldBe(9 + Repository.Vocabulary.Words.Where(w => w.IsMeasured).Sum(w => w.Sided ? 2 : 1));
     }
 }

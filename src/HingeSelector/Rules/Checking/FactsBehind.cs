@@ -6,9 +6,7 @@ namespace HingeSelector.Rules.Checking;
 public sealed class FactsBehind(IReadOnlyList<Rule> rules)
 {
     private readonly Dictionary<int, HashSet<string>> _known = [];
-    private readonly ILookup<int, Rule> _concluding = rules
-        .SelectMany(r => r.Conclusions.OfType<Conclusions.FindingConclusion>().Select(c => (c.Finding, Rule: r)))
-        .ToLookup(p => p.Finding, p => p.Rule);
+    private readonly List<Rule> _concluding = [.. rules.Where(r => r.Finds)];
 
     /// <summary>Ids of the words; words of the variant do not count as facts.</summary>
     public IReadOnlySet<string> Of(Rule rule)
@@ -22,7 +20,7 @@ public sealed class FactsBehind(IReadOnlyList<Rule> rules)
             facts.UnionWith(condition.Reads.Where(r => r.Word.About != WordAbout.Variant && r.Word.Id != "variant").Select(r => r.Word.Id));
             foreach (var (finding, _) in condition.Findings)
             {
-                foreach (var source in _concluding[finding])
+                foreach (var source in Concluding(finding))
                     facts.UnionWith(Of(source));
             }
         }
@@ -30,5 +28,6 @@ public sealed class FactsBehind(IReadOnlyList<Rule> rules)
     }
 
     /// <summary>Rules that conclude a finding.</summary>
-    public IEnumerable<Rule> Concluding(int finding) => _concluding[finding];
+    public IEnumerable<Rule> Concluding(int finding)
+        => _concluding.Where(r => r.Conclusions.OfType<Conclusions.FindingConclusion>().Any(c => c.Finding == finding));
 }

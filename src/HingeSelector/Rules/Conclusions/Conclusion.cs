@@ -9,10 +9,11 @@ public sealed record FindingConclusion(int Finding) : Conclusion;
 
 /// <summary>Do not pull today, or only what is allowed.</summary>
 /// <param name="Level">How far it reaches.</param>
+/// <param name="Answers">Who has to answer before a stop of level refer ends.</param>
 /// <param name="See">Who to see.</param>
 /// <param name="Say">What the coach reads.</param>
 /// <param name="Allowed">Variants that a stop of level today still allows, one bit each.</param>
-public sealed record StopConclusion(StopLevel Level, string See, string Say, ulong Allowed) : Conclusion;
+public sealed record StopConclusion(StopLevel Level, WhoAnswers Answers, string See, string Say, ulong Allowed) : Conclusion;
 
 /// <summary>This variant not now.</summary>
 /// <param name="Why">Why.</param>

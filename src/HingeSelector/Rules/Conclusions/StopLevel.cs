@@ -6,7 +6,7 @@ public enum StopLevel
     /// <summary>Limited today; what the rule still allows stays ranked.</summary>
     Today,
 
-    /// <summary>No loaded pull until a clinician answers.</summary>
+    /// <summary>No loaded pull until whom the rule names has answered.</summary>
     Refer,
 
     /// <summary>Call for help; nothing else is shown.</summary>

@@ -14,7 +14,7 @@ public sealed class AnyCondition(IReadOnlyList<Condition> parts, string text, So
     public override IEnumerable<WordReading> Reads => Parts.SelectMany(p => p.Reads);
 
     /// <inheritdoc/>
-    public override IEnumerable<(int Finding, bool Present)> Findings => Parts.SelectMany(p => p.Findings);
+    public override IEnumerable<FindingRead> Findings => Parts.SelectMany(p => p.Findings);
 
     /// <inheritdoc/>
     public override Truth Evaluate(in FactView view)

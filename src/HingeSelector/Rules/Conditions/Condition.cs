@@ -23,7 +23,7 @@ public abstract class Condition(string key, string text, SourceSpan span) : IEqu
     public abstract IEnumerable<WordReading> Reads { get; }
 
     /// <summary>Every finding that it looks at, with whether presence is asked.</summary>
-    public virtual IEnumerable<(int Finding, bool Present)> Findings => [];
+    public virtual IEnumerable<FindingRead> Findings => [];
 
     /// <inheritdoc/>
     public bool Equals(Condition? other) => other is not null && other.Key == Key;

@@ -17,7 +17,7 @@ public sealed class FindingCondition(int finding, bool present, string text, Sou
     public override IEnumerable<WordReading> Reads => [];
 
     /// <inheritdoc/>
-    public override IEnumerable<(int Finding, bool Present)> Findings => [(Finding, Present)];
+    public override IEnumerable<FindingRead> Findings => [new(Finding, Present)];
 
     /// <inheritdoc/>
     public override Truth Evaluate(in FactView view) => Present ? view.Findings[Finding] : (Truth)(-(sbyte)view.Findings[Finding]);

@@ -14,7 +14,7 @@ public sealed class NotCondition(Condition part, string text, SourceSpan span)
     public override IEnumerable<WordReading> Reads => Part.Reads;
 
     /// <inheritdoc/>
-    public override IEnumerable<(int Finding, bool Present)> Findings => Part.Findings.Select(f => (f.Finding, !f.Present));
+    public override IEnumerable<FindingRead> Findings => Part.Findings.Select(f => f with { Present = !f.Present });
 
     /// <inheritdoc/>
     public override Truth Evaluate(in FactView view) => (Truth)(-(sbyte)Part.Evaluate(view));

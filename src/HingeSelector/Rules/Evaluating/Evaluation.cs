@@ -6,7 +6,7 @@ namespace HingeSelector.Rules.Evaluating;
 /// <param name="findings">Findings by index.</param>
 public sealed class Evaluation(Truth[] findings)
 {
-    private readonly List<Firing> _fired = [];
+    private readonly List<Firing> _fired = new(512);
     private readonly List<Firing> _open = [];
 
     /// <summary>Findings by index.</summary>

@@ -7,6 +7,7 @@ public sealed class LoopEvaluator : IRuleEngine
 {
     private readonly RuleBook _book;
     private readonly Rule[] _athleteRules;
+    private readonly (Rule Rule, int[] Variants)[] _alikeForAll;
     private readonly Rule[][] _firstByVariant;
     private readonly Rule[][] _secondByVariant;
 
@@ -15,12 +16,18 @@ public sealed class LoopEvaluator : IRuleEngine
     {
         _book = book;
         _athleteRules = [.. book.Rules.Where(r => !r.PerCandidate && !r.Finds)];
-        _firstByVariant = ByVariant(book, false);
-        _secondByVariant = ByVariant(book, true);
+        _alikeForAll = [.. book.Rules.Where(AlikeForAll).Select(r => (r, book.Variants.Select(v => v.Index).Where(i => IsFor(r, i)).ToArray()))];
+        _firstByVariant = ByVariant(book, r => !r.AfterSetUp && !AlikeForAll(r));
+        _secondByVariant = ByVariant(book, r => r.AfterSetUp);
     }
 
-    private static Rule[][] ByVariant(RuleBook book, bool afterSetUp)
-        => [.. book.Variants.Select(v => book.Rules.Where(r => r.PerCandidate && r.AfterSetUp == afterSetUp && (r.Variants & (1UL << v.Index)) != 0).ToArray())];
+    private static Rule[][] ByVariant(RuleBook book, Func<Rule, bool> wanted)
+        => [.. book.Variants.Select(v => book.Rules.Where(r => r.PerCandidate && wanted(r) && IsFor(r, v.Index)).ToArray())];
+
+    private static bool IsFor(Rule rule, int variant) => (rule.Variants & (1UL << variant)) != 0;
+
+    // Once the variant's own words have settled for whom it is asked, it looks at the athlete alone: one answer for all of them.
+    private static bool AlikeForAll(Rule rule) => rule.PerCandidate && !rule.OpenConditions.Any(c => c.Reads.Any(r => r.Word.OfCandidate));
 
     /// <inheritdoc/>
     public IRuleSession Start(CaseFacts facts) => new Session(this, facts);
@@ -33,6 +40,12 @@ public sealed class LoopEvaluator : IRuleEngine
         var view = facts.View(Firing.OfAthlete, evaluation.Findings);
         foreach (var rule in _athleteRules)
             evaluation.Note(rule, Firing.OfAthlete, Holds(rule, view));
+        foreach (var (rule, variants) in _alikeForAll)
+        {
+            var holds = Holds(rule, view);
+            foreach (var variant in variants)
+                evaluation.Note(rule, variant, holds);
+        }
         Ask(_firstByVariant, facts, evaluation);
         return evaluation;
     }

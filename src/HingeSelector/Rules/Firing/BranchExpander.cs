@@ -2,7 +2,7 @@ using HingeSelector.Rules.Conditions;
 
 namespace HingeSelector.Rules.Firing;
 
-/// <summary>Conditions as branches: findings become marks, everything else stays a condition that is asked as a whole.</summary>
+/// <summary>Conditions of a rule that finds, as branches: findings become marks, everything else stays a condition that is asked as a whole.</summary>
 /// <remarks>
 /// In three-valued logic with least and greatest as "and" and "or", a condition holds for certain exactly when one of its branches
 /// does, and fails for certain exactly when a branch of its negation does. So nothing here assumes what is not proven.
@@ -17,8 +17,7 @@ internal static class BranchExpander
         => Product(conditions.Select(c => Expand(c, false)));
 
     /// <summary>Branches in which at least one of the conditions fails for certain.</summary>
-    public static IReadOnlyList<Branch> NotAll(IEnumerable<Condition> conditions)
-        => [.. conditions.SelectMany(c => Expand(c, true))];
+    public static IReadOnlyList<Branch> NotAll(IEnumerable<Condition> conditions) => AnyOf([.. conditions], negated: true);
 
     private static IReadOnlyList<Branch> Expand(Condition condition, bool negated)
     {
@@ -26,23 +25,35 @@ internal static class BranchExpander
         {
             case NotCondition not:
                 return Expand(not.Part, !negated);
-            case AllCondition all when !negated:
-                return Product(all.Parts.Select(p => Expand(p, false)));
-            case AnyCondition any when negated:
-                return Product(any.Parts.Select(p => Expand(p, true)));
             case FindingCondition finding:
-                return [new Branch([], [], [finding.Present != negated ? MarkCodes.Present(finding.Finding) : MarkCodes.Absent(finding.Finding)])];
+                return [new Branch([], [finding.Present != negated ? MarkCodes.Present(finding.Finding) : MarkCodes.Absent(finding.Finding)])];
             case AllCondition all when all.Findings.Any():
-                return [.. all.Parts.SelectMany(p => Expand(p, true))];
+                return negated ? AnyOf(all.Parts, true) : Product(all.Parts.Select(p => Expand(p, false)));
             case AnyCondition any when any.Findings.Any():
-                return [.. any.Parts.SelectMany(p => Expand(p, false))];
+                return negated ? Product(any.Parts.Select(p => Expand(p, true))) : AnyOf(any.Parts, false);
             default:
-                return [Leaf(negated ? new NotCondition(condition, "not " + condition.Text, condition.Span) : condition)];
+                return [Leaf(condition, negated)];
         }
     }
 
-    private static Branch Leaf(Condition condition)
-        => condition.Reads.Any(r => r.Word.OfCandidate) ? new([], [condition], []) : new([condition], [], []);
+    // What reads no finding is asked in one branch, however many parts it has.
+    private static IReadOnlyList<Branch> AnyOf(IReadOnlyList<Condition> parts, bool negated)
+    {
+        var plain = parts.Where(p => !p.Findings.Any()).ToList();
+        IReadOnlyList<Branch> together = plain switch
+        {
+            [] => [],
+            [var one] => [Leaf(one, negated)],
+            _ when negated => [Leaf(new AllCondition(plain, Texts(plain, " and "), plain[0].Span), true)],
+            _ => [Leaf(new AnyCondition(plain, Texts(plain, " or "), plain[0].Span), false)],
+        };
+        return [.. together, .. parts.Where(p => p.Findings.Any()).SelectMany(p => Expand(p, negated))];
+    }
+
+    private static Branch Leaf(Condition condition, bool negated)
+        => new([negated ? new NotCondition(condition, "not " + condition.Text, condition.Span) : condition], []);
+
+    private static string Texts(IEnumerable<Condition> parts, string between) => string.Join(between, parts.Select(p => p.Text));
 
     private static IReadOnlyList<Branch> Product(IEnumerable<IReadOnlyList<Branch>> factors)
     {

@@ -1,3 +1,5 @@
+using HingeSelector.Rules.Conditions;
+
 namespace HingeSelector.Rules.Firing;
 
 /// <summary>Numbers of the marks of one rule book.</summary>
@@ -14,5 +16,5 @@ internal sealed class MarkCodes(int findings)
     public int Refuted(int rule) => (findings * 2) + rule;
 
     /// <summary>The finding that a mark is about; null for a mark about a rule.</summary>
-    public (int Finding, bool Present)? FindingOf(int code) => code < findings * 2 ? (code / 2, code % 2 == 0) : null;
+    public FindingRead? FindingOf(int code) => code < findings * 2 ? new(code / 2, code % 2 == 0) : null;
 }

@@ -1,3 +1,4 @@
+using HingeSelector.Rules.Conditions;
 using HingeSelector.Rules.Evaluating;
 using NRules;
 
@@ -20,11 +21,11 @@ public sealed class Network : IRuleEngine
     {
         Book = book;
         Refutable = definitions.SelectMany(d => d.Sets).Select(new MarkCodes(book.Findings.Count).FindingOf)
-            .OfType<(int Finding, bool Present)>().Where(m => !m.Present).Select(m => m.Finding).ToHashSet();
+            .OfType<FindingRead>().Where(m => !m.Present).Select(m => m.Finding).ToHashSet();
         DefinitionCount = definitions.Count;
         // Each definition can fire once per subject; anything beyond is a loop.
         MostFirings = definitions.Count * (book.Variants.Count + 1);
-        _factory = NetworkBuilder.Build(book, definitions);
+        _factory = NetworkBuilder.Build(book.Findings.Count, definitions);
     }
 
     /// <summary>The rules it was built from.</summary>

@@ -1,6 +1,5 @@
 using HingeSelector.Rules.Evaluating;
 using NRules;
-using Fired = HingeSelector.Rules.Evaluating.Firing;
 
 namespace HingeSelector.Rules.Firing;
 
@@ -38,11 +37,13 @@ public sealed class NetworkSession : IRuleSession
         if (_evaluation is not null)
             throw new InvalidOperationException("The first stage has run already.");
         _evaluation = new Evaluation(_recorder.Findings);
+        Run([new UndecidedAthlete(_recorder, _facts)]);
         var subjects = new object[_facts.Candidates.Length + 1];
-        subjects[0] = new AthleteSubject(_recorder, _facts);
+        subjects[0] = new DecidedAthlete(_recorder, _facts);
         for (var i = 0; i < _facts.Candidates.Length; i++)
             subjects[i + 1] = new FirstCandidate(_recorder, _facts, Order?[i] ?? i);
         Run(subjects);
+        _recorder.Note(_evaluation, afterSetUp: false);
         return _evaluation;
     }
 
@@ -57,11 +58,13 @@ public sealed class NetworkSession : IRuleSession
         for (var i = 0; i < subjects.Length; i++)
             subjects[i] = new SecondCandidate(_recorder, _facts, Order?[i] ?? i);
         Run(subjects);
+        _recorder.Note(_evaluation, afterSetUp: true);
     }
 
     // Every mark is set at most once per definition, so this comes to rest; the cap is there for the day that it does not.
-    private void FireAll()
+    private void Run(object[] subjects)
     {
+        _session.InsertAll(subjects);
         var left = _network.MostFirings;
         while (!_session.Agenda.IsEmpty)
         {
@@ -70,18 +73,5 @@ public sealed class NetworkSession : IRuleSession
                 throw new NetworkException($"The rules did not come to rest after {_network.MostFirings} firings.");
             _session.PropagateLinked();
         }
-    }
-
-    private void Run(object[] subjects)
-    {
-        var before = _recorder.Count;
-        _session.InsertAll(subjects);
-        FireAll();
-        var fired = new Fired[_recorder.Count - before];
-        for (var i = 0; i < fired.Length; i++)
-            fired[i] = new Fired(_recorder.Trace[before + i].Rule, _recorder.Trace[before + i].Candidate);
-        Array.Sort(fired);
-        foreach (var one in fired)
-            _evaluation!.NoteFired(one);
     }
 }

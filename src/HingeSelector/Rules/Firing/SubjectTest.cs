@@ -12,8 +12,8 @@ internal sealed class SubjectTest : IEquatable<SubjectTest>
     private readonly Condition[] _conditions;
 
     /// <summary>A question about the athlete.</summary>
-    public SubjectTest(Condition condition)
-        : this(ulong.MaxValue, [condition])
+    public SubjectTest(IReadOnlyList<Condition> conditions)
+        : this(ulong.MaxValue, conditions)
     {
     }
 

@@ -20,14 +20,23 @@ public sealed partial class ConclusionReader(
     DiagnosticBag bag)
 {
     private const string AllowOnly = "allow only";
+    private const string Refer = "refer";
 
     private static readonly string[] _kinds = ["finding", "stop", AllowOnly, "exclude", "request", "points", "cue", "withhold cues that ask", "caution"];
 
     private static readonly IReadOnlyDictionary<string, StopLevel> _levels = new Dictionary<string, StopLevel>(StringComparer.Ordinal)
     {
         ["emergency"] = StopLevel.Emergency,
-        ["refer"] = StopLevel.Refer,
+        [Refer] = StopLevel.Refer,
         ["today"] = StopLevel.Today,
+    };
+
+    private static readonly IReadOnlyDictionary<string, WhoAnswers> _answers = new Dictionary<string, WhoAnswers>(StringComparer.Ordinal)
+    {
+        ["clinician"] = WhoAnswers.Clinician,
+        ["guardian"] = WhoAnswers.Guardian,
+        ["athlete"] = WhoAnswers.Athlete,
+        ["staff"] = WhoAnswers.Staff,
     };
 
     /// <summary>Reads all conclusions of a rule.</summary>
@@ -119,13 +128,16 @@ public sealed partial class ConclusionReader(
         var level = map.Required("level");
         var see = map.Required("see");
         var say = map.Required("say");
+        // Only a stop of level refer waits for an answer; on another level the key is a mistake.
+        var answers = level?.Value == Refer ? map.Required("answers") : null;
         map.Finish();
         if (level is not null && !_levels.ContainsKey(level.Value))
-        {
             bag.Add(Problems.UnknownValue(level.Span, level.Value, "level", [.. _levels.Keys]));
-            return null;
-        }
-        return level is null || see is null || say is null ? null : new StopConclusion(_levels[level.Value], see.Value, say.Value, 0);
+        else if (answers is not null && !_answers.ContainsKey(answers.Value))
+            bag.Add(Problems.UnknownValue(answers.Span, answers.Value, "answers", [.. _answers.Keys]));
+        else if (level is not null && see is not null && say is not null)
+            return new StopConclusion(_levels[level.Value], answers is null ? WhoAnswers.Nobody : _answers[answers.Value], see.Value, say.Value, 0);
+        return null;
     }
 
     private IEnumerable<Conclusion> ReadRequests(YamlNode node)

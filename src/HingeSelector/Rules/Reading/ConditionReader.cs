@@ -112,7 +112,7 @@ public sealed class ConditionReader(Vocabulary vocabulary, IReadOnlyDictionary<s
         }
         if (Vocabulary.Reading(word, reading) is { } found)
             return found;
-        bag.Add(Problems.BadReading(span, id, reading, word.Sided && reading is null ? [.. word.Readings.Skip(2)] : word.Readings));
+        bag.Add(Problems.BadReading(span, id, reading, word.Sided && reading is null ? [.. word.Readings.Skip(2)] : [.. word.Readings.Where(r => r.Length > 0)]));
         return null;
     }
 }

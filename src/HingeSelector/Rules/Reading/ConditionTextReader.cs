@@ -104,7 +104,7 @@ public sealed class ConditionTextReader(DiagnosticBag bag)
                 : Problems.BadCondition(text.Span, reading.Word.Id, text.Value, example));
             return null;
         }
-        var mask = ReadValues(reading.Word, text.Value[(negated ? not : isStart).Length..], text.Span);
+        var mask = ReadValues(reading, text.Value[(negated ? not : isStart).Length..], text.Span);
         return mask is { } bits ? new ValuesCondition(reading, bits, !negated, full, span) : null;
     }
 
@@ -117,25 +117,31 @@ public sealed class ConditionTextReader(DiagnosticBag bag)
         if (condition is "is empty" or "is not empty")
             return new ValuesCondition(reading, all, condition == "is not empty", full, span);
         if (condition.StartsWith(includes, StringComparison.Ordinal))
-            return ReadValues(reading.Word, condition[includes.Length..], text.Span) is { } wanted ? new ValuesCondition(reading, wanted, true, full, span) : null;
+            return ReadValues(reading, condition[includes.Length..], text.Span) is { } wanted ? new ValuesCondition(reading, wanted, true, full, span) : null;
         if (condition.StartsWith(lacks, StringComparison.Ordinal))
-            return ReadValues(reading.Word, condition[lacks.Length..], text.Span) is { } unwanted ? new ValuesCondition(reading, unwanted, false, full, span) : null;
+            return ReadValues(reading, condition[lacks.Length..], text.Span) is { } unwanted ? new ValuesCondition(reading, unwanted, false, full, span) : null;
         bag.Add(Problems.BadCondition(text.Span, reading.Word.Id, condition, $"'includes {reading.Word.Values[0]}', 'does not include {reading.Word.Values[0]}', 'is empty' or 'is not empty'"));
         return null;
     }
 
-    private ulong? ReadValues(Word word, string text, SourceSpan span)
+    private ulong? ReadValues(WordReading reading, string text, SourceSpan span)
     {
+        var word = reading.Word;
         var mask = 0UL;
         foreach (var name in text.Split(" or ", StringSplitOptions.TrimEntries))
         {
-            var place = word.Values.ToList().IndexOf(name);
+            var place = word.RuleValues.ToList().IndexOf(name);
             if (place < 0)
             {
-                bag.Add(Problems.UnknownValue(span, name, word.Id, word.Values));
+                bag.Add(Problems.UnknownValue(span, name, word.Id, word.RuleValues));
                 return null;
             }
-            mask |= 1UL << place;
+            if (reading.Name is { } side && word.ValueSides?.HasSides(place) == false)
+            {
+                bag.Add(Problems.ValueWithoutSide(span, word.Id, name, side));
+                return null;
+            }
+            mask |= word.MaskOf(place);
         }
         return mask;
     }

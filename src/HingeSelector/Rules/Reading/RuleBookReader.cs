@@ -33,6 +33,7 @@ public static class RuleBookReader
             .Select(k => Path.GetFileNameWithoutExtension(k)).ToList();
         if (variantIds.Count is 0 or > MostVariants)
             bag.Add(Problems.MissingFile($"{files.Name}/{VariantFolder}", $"one to {MostVariants} variants are needed"));
+        var hash = Task.Run(() => HashOf(files));
         var trees = YamlTrees.Read(files.Sources(), bag);
         YamlNode? Root(string path) => RootOf(files, trees, path, bag);
         var vocabulary = VocabularyReader.Read(Root("vocabulary.yaml"), variantIds, bag);
@@ -70,7 +71,7 @@ public static class RuleBookReader
             Assumptions = assumptions,
             Carriers = carriers,
             Accepted = trees.Has(AcceptedFile) ? AcceptanceReader.OfFile(trees[AcceptedFile], bag) : [],
-            Hash = HashOf(files),
+            Hash = hash.GetAwaiter().GetResult(),
         };
     }
 
@@ -153,11 +154,11 @@ public static class RuleBookReader
     private static string HashOf(RuleFiles files)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (var (path, text) in files.Texts.OrderBy(t => t.Key, StringComparer.Ordinal))
+        foreach (var path in files.Texts.Keys.Order(StringComparer.Ordinal))
         {
             hash.AppendData(Encoding.UTF8.GetBytes(path));
             hash.AppendData([0]);
-            hash.AppendData(Encoding.UTF8.GetBytes(text));
+            hash.AppendData(Encoding.UTF8.GetBytes(files.Texts[path]));
             hash.AppendData([0]);
         }
         return Convert.ToHexStringLower(hash.GetHashAndReset())[..16];

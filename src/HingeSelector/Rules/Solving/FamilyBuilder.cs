@@ -51,9 +51,9 @@ internal sealed class FamilyBuilder
     }
 
     /// <summary>A set, apart from what is in it: not known, known, not applicable.</summary>
-    public static Family OfSetItself(int index, Word word)
+    public static Family OfSetItself(int index, WordReading reading)
     {
-        var reading = Vocabulary.Reading(word, null)!;
+        var word = reading.Word;
         var states = new List<FamilyState> { new([], [], false, 0), new([new GivenWord(reading, FactValue.Of(0))], [], true, 1) };
         if (word.IsMeasured || word.MayNotApply)
             states.Add(new FamilyState([new GivenWord(reading, FactValue.NotApplicable)], [], false, 2));

@@ -69,7 +69,7 @@ internal sealed class RuleSpace
             AllCondition all => new AllForm([.. all.Parts.Select(Of)]),
             AnyCondition any => new AnyForm([.. any.Parts.Select(Of)]),
             FindingCondition finding => finding.Present ? OfFinding(finding.Finding) : new NotForm(OfFinding(finding.Finding)),
-            ValuesCondition values when values.Reading.Word.Kind == WordKind.Set && !IsOfVariant(values.Reading.Word) => SetOf(values.Reading.Word).Has(values.Mask, values.Wanted),
+            ValuesCondition values when values.Reading.Word.Kind == WordKind.Set && !IsOfVariant(values.Reading.Word) => OfSet(values),
             _ => FamilyOf(condition.Reads.First()).Of(condition),
         };
         return _forms[condition.Key] = form;
@@ -87,7 +87,15 @@ internal sealed class RuleSpace
     public Form IsVariant(int variant) => Variants.Leaf(s => Variants[s].Tag == variant ? Truth.True : Truth.False);
 
     /// <summary>A set that holds at least one item.</summary>
-    public Form HasSome(Word set) => SetOf(set).Has(ulong.MaxValue, true);
+    public Form HasSome(Word set) => SetOf(Vocabulary.Reading(set, null)!).Has(ulong.MaxValue, true);
+
+    private Form OfSet(ValuesCondition values)
+    {
+        // Sides of what is in a set are read from one answer; other readings of a set are sets of their own.
+        if (values.Reading is { Name: { Length: > 0 } side, Word.ValueSides: not null })
+            return SetOf(Vocabulary.Reading(values.Reading.Word, null)!).HasOn(side, values.Mask, values.Wanted);
+        return SetOf(values.Reading).Has(values.Mask, values.Wanted);
+    }
 
     private static bool IsOfVariant(Word word) => word.About == WordAbout.Variant || word.Id == "variant";
 
@@ -164,28 +172,46 @@ internal sealed class RuleSpace
         _ => 3,
     };
 
-    private SetWord SetOf(Word word)
+    private SetWord SetOf(WordReading reading)
     {
-        if (_setsByWord.TryGetValue(word.Id, out var set))
+        var name = reading.ToString();
+        if (_setsByWord.TryGetValue(name, out var set))
             return set;
-        var itself = Add(word.Id, FamilyBuilder.OfSetItself(_families.Count, word));
-        var items = Enumerable.Range(0, word.Values.Count).Select(i => Add($"{word.Id} {word.Values[i]}", FamilyBuilder.OfItem(_families.Count, word, i))).ToList();
-        set = new SetWord(word, itself, items);
+        var word = reading.Word;
+        var itself = Add(name, FamilyBuilder.OfSetItself(_families.Count, reading));
+        var items = Enumerable.Range(0, word.Values.Count).Select(i => Add($"{name} {word.Values[i]}", FamilyBuilder.OfItem(_families.Count, word, i))).ToList();
+        // One yes or no of its own, so that two conditions that hang on it meet there and not item by item.
+        var same = word.ValueSides is null ? null : Add($"{name} same on both sides", FamilyBuilder.OfItem(_families.Count, word, 0));
+        set = new SetWord(reading, itself, items, word.ValueSides is null ? [] : ThrowingSide(), same);
+        foreach (var meaning in same is null ? [] : set.MeaningOfSame())
+            Link(same!, meaning);
         _sets.Add(set);
-        _setsByWord[word.Id] = set;
-        LinkClearances(set);
+        _setsByWord[name] = set;
+        LinkToHistory(set);
         return set;
     }
 
-    // Only a valid letter clears for anything.
-    private void LinkClearances(SetWord set)
+    /// <summary>The throwing side: not known, left, right, not applicable.</summary>
+    private Form[] ThrowingSide()
     {
-        if (set.Word.Id != "cleared-for" || _vocabulary.Find("clearance-state") is not { } word)
+        if (_vocabulary.Find("throwing-side") is not { } word)
+            return [Form.Holds, new AnyForm([]), new AnyForm([]), new AnyForm([])];
+        var side = FamilyOfReading(Vocabulary.Reading(word, null)!);
+        return [.. Enumerable.Range(0, 4).Select(tag => side.Leaf(s => TagOf(side[s]) == tag ? Truth.True : Truth.False))];
+    }
+
+    // What letters leave open, and what they are about, is on file.
+    private void LinkToHistory(SetWord set)
+    {
+        if (set.Reading.Word.Id is not ("not-cleared" or "letter") || _vocabulary.Find(ClearanceTerms.About) is not { } word)
             return;
-        var state = FamilyOfReading(Vocabulary.Reading(word, null)!);
-        var valid = state.Leaf(s => state[s].Tag == 1 || !state[s].Complete ? Truth.True : Truth.False);
-        foreach (var item in set.Items)
-            Link(item, new AnyForm([item.Leaf(s => s == 0 ? Truth.True : Truth.False), valid]));
+        var history = SetOf(Vocabulary.Reading(word, null)!);
+        Link(set.Itself, new AnyForm([new NotForm(set.Known), history.Known]));
+        for (var i = 0; i < set.Items.Count; i++)
+        {
+            var item = set.Items[i];
+            Link(item, new AnyForm([item.Leaf(s => s == 0 ? Truth.True : Truth.False), history.Has(word.MaskOf(i), true)]));
+        }
     }
 
     private void Link(Family family, Form form)

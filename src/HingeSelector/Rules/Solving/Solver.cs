@@ -37,39 +37,68 @@ internal sealed class Solver(RuleSpace space, int mostSteps = Solver.UsualSteps)
             if (!Assert(goal, domains, open))
                 return null;
         }
-        return Search(domains, open) is { } found ? new Witness(space, families, found) : null;
+        return Search(domains, open, out _) is { } found ? new Witness(space, families, found) : null;
     }
 
-    private Bits?[]? Search(Bits?[] domains, List<Goal> open)
+    /// <param name="domains">States left of each family.</param>
+    /// <param name="open">Choices that are not made yet.</param>
+    /// <param name="why">Where nothing is found: the families that do not fit together.</param>
+    private Bits?[]? Search(Bits?[] domains, List<Goal> open, out FamilySet why)
     {
         if (++_steps > mostSteps)
             throw new SearchGivenUpException();
-        if (!Settle(domains, ref open))
+        var trail = new List<ForcedChoice>();
+        if (!Settle(domains, ref open, trail, out why))
+        {
+            why = Reasons(why, trail);
             return null;
+        }
         if (open.Count == 0)
             return domains;
         // Choices about different families have nothing to do with each other: each group is settled for itself.
         foreach (var group in Groups(domains, open))
         {
-            if (Branch(domains, group) is not { } found)
+            if (Branch(domains, group, out why) is not { } found)
+            {
+                why = Reasons(why, trail);
                 return null;
+            }
             domains = found;
         }
         return domains;
     }
 
-    private Bits?[]? Branch(Bits?[] domains, List<Goal> open)
+    private Bits?[]? Branch(Bits?[] domains, List<Goal> open, out FamilySet why)
     {
         var (place, ways) = Narrowest(domains, open);
+        var all = _asked.Of(open[place].Form);
         foreach (var way in ways)
         {
             var trial = (Bits?[])domains.Clone();
             var rest = new List<Goal>(open);
             rest.RemoveAt(place);
-            if (Assert(way, trial, rest) && Search(trial, rest) is { } found)
+            if (!Assert(way, trial, rest))
+                continue;
+            if (Search(trial, rest, out why) is { } found)
                 return found;
+            // What does not fit has nothing to do with this choice, so no other way of making it helps.
+            if (!why.Overlaps(_asked.Of(way.Form)))
+                return null;
+            all = FamilySet.Union([all, why]);
         }
+        why = all;
         return null;
+    }
+
+    /// <summary>The families that do not fit together, and those because of which they are as they are.</summary>
+    private static FamilySet Reasons(FamilySet why, List<ForcedChoice> trail)
+    {
+        for (var i = trail.Count - 1; i >= 0; i--)
+        {
+            if (trail[i].Way.Overlaps(why))
+                why = FamilySet.Union([why, trail[i].Choice]);
+        }
+        return why;
     }
 
     /// <summary>Choices that share a family which is not settled yet, kept together.</summary>
@@ -87,8 +116,9 @@ internal sealed class Solver(RuleSpace space, int mostSteps = Solver.UsualSteps)
     }
 
     /// <summary>Drops choices that are met, takes those with one way left, until nothing moves.</summary>
-    private static bool Settle(Bits?[] domains, ref List<Goal> open)
+    private bool Settle(Bits?[] domains, ref List<Goal> open, List<ForcedChoice> trail, out FamilySet why)
     {
+        why = FamilySet.Union([]);
         for (var moved = true; moved;)
         {
             moved = false;
@@ -98,6 +128,7 @@ internal sealed class Solver(RuleSpace space, int mostSteps = Solver.UsualSteps)
                 var ways = Ways(goal, domains);
                 if (ways is null)
                     continue;
+                why = _asked.Of(goal.Form);
                 if (ways.Count == 0)
                     return false;
                 if (ways.Count > 1)
@@ -106,6 +137,7 @@ internal sealed class Solver(RuleSpace space, int mostSteps = Solver.UsualSteps)
                     continue;
                 }
                 moved = true;
+                trail.Add(new ForcedChoice(_asked.Of(ways[0].Form), why));
                 if (!Assert(ways[0], domains, left))
                     return false;
             }
@@ -201,6 +233,10 @@ internal sealed class Solver(RuleSpace space, int mostSteps = Solver.UsualSteps)
     private static bool NeedsEvery(Goal goal) => goal.Form is AllForm == (goal.Need is Need.True or Need.NotFalse);
 
     private static IReadOnlyList<Form> PartsOf(Form form) => form is AllForm all ? all.Parts : ((AnyForm)form).Parts;
+
+    /// <param name="Way">Families of the one way that was left.</param>
+    /// <param name="Choice">Families of all ways.</param>
+    private sealed record ForcedChoice(FamilySet Way, FamilySet Choice);
 
     private enum Outlook
     {

@@ -49,7 +49,7 @@ internal sealed class Witness
         {
             var value = set.Value(f => _states.GetValueOrDefault(f.Index));
             if (value != FactValue.Missing)
-                yield return new GivenWord(Vocabulary.Reading(set.Word, null)!, value);
+                yield return new GivenWord(set.Reading, value);
         }
     }
 }

@@ -100,7 +100,7 @@ internal sealed class NaiveConditions(Vocabulary vocabulary, IReadOnlySet<string
         return most;
     }
 
-    private static Func<NaiveCase, Answer> Read(Word word, string? reading, string text)
+    private Func<NaiveCase, Answer> Read(Word word, string? reading, string text)
     {
         var test = NaiveLine.Read(word, text);
         var slot = word.Slot + Offset(word, reading);
@@ -108,14 +108,18 @@ internal sealed class NaiveConditions(Vocabulary vocabulary, IReadOnlySet<string
             : value.State == FactState.NotApplicable ? Answer.No : Answer.Unsure;
     }
 
-    private static int Offset(Word word, string? reading)
+    private int Offset(Word word, string? reading)
     {
         if (reading is null)
-            return word.Readings.Count == 0 ? 0 : throw new FormatException(word.Id);
-        var place = word.Sided ? Array.IndexOf(_sides, reading) : reading switch
+            return word.Readings.Count == 0 || word.Id is "history" or "held-height" or "held-height-grip" or "held-height-stance" ? 0 : throw new FormatException(word.Id);
+        var place = word.Sided ? Array.IndexOf(_sides, reading) : (word.Id, reading) switch
         {
-            "standard" => 0,
-            "as set up" => 1,
+            ("history", _) => 1 + Array.IndexOf(["left", "right", "throwing", "other"], reading),
+            ("held-height" or "held-height-grip" or "held-height-stance", _) => 1 + Array.IndexOf([.. vocabulary.Find("variant")!.Values], reading),
+            ("letter", _) => Array.IndexOf(["none", "valid", "expired", "not-yet-valid"], reading),
+            ("not-cleared", _) => Array.IndexOf(["load-in-hand", "hang-through-arm", "spinal-load", "pull-from-floor", "wide-stance", "leaning-back"], reading),
+            (_, "standard") => 0,
+            (_, "as set up") => 1,
             _ => -1,
         };
         return place >= 0 ? place : throw new FormatException($"{word.Id}, {reading}");

@@ -30,10 +30,11 @@ internal static class NaiveLine
         var mask = 0UL;
         foreach (var name in names.Split(" or "))
         {
-            var place = -1;
+            var meant = 0UL;
+            // A value with sides may stand in the answer bare, with left or with right behind it.
             for (var i = 0; i < word.Values.Count; i++)
-                place = word.Values[i] == name.Trim() ? i : place;
-            mask |= place < 0 ? throw new FormatException($"{word.Id}: {name}") : 1UL << place;
+                meant |= word.Values[i] == name.Trim() || word.Values[i] == $"{name.Trim()} left" || word.Values[i] == $"{name.Trim()} right" ? 1UL << i : 0;
+            mask |= meant == 0 ? throw new FormatException($"{word.Id}: {name}") : meant;
         }
         return mask;
     }

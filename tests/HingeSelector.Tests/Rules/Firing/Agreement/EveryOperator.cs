@@ -76,7 +76,7 @@ internal static class EveryOperator
             then: [caution: a]
             {rest}
           - rule: history-lacks
-            when: {history: does not include hernia, cleared-for: is not empty}
+            when: {history: does not include hernia, 'history, throwing': includes elbow-operation or knee-operation, 'not-cleared, spinal-load': is not empty, 'letter, valid': is empty}
             then: [caution: a]
             {rest}
           - rule: exact-number

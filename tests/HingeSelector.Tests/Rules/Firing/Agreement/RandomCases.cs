@@ -34,7 +34,7 @@ internal sealed class RandomCases
         var athlete = new FactValue[_book.Vocabulary.AthleteSlots];
         foreach (var word in _ofAthlete)
         {
-            for (var side = 0; side < (word.Sided ? 2 : 1); side++)
+            for (var side = 0; side < (word.Sided ? 2 : Math.Max(1, word.Readings.Count)); side++)
             {
                 var mild = calm && word.Groups.Contains("pain") && random.NextDouble() < known;
                 athlete[word.Slot + side] = mild ? FactValue.Number(random.Next(3)) : Draw(word, known, random);

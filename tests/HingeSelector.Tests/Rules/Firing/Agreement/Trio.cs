@@ -42,16 +42,28 @@ internal sealed class Trio
     /// <summary>The rules asked.</summary>
     public RuleBook Book => _book;
 
-    /// <summary>Asks all three about one case.</summary>
+    /// <summary>The three as engines, in the order loop, network, naive.</summary>
+    public IReadOnlyList<IRuleEngine> Engines => [_loop, _network, new NaiveEngine(_naive, _book)];
+
+    /// <summary>Asks all three about one random case.</summary>
     /// <returns>The first difference, or null when all agree.</returns>
     public string? Difference(int seed)
     {
         var facts = _cases.First(seed);
+        return Difference(facts, _ => _cases.FillChosen(facts, seed));
+    }
+
+    /// <summary>Asks all three about one case.</summary>
+    /// <param name="facts">The fact tables before the set-up search.</param>
+    /// <param name="search">Fills in the chosen set-ups.</param>
+    /// <returns>The first difference, or null when all agree.</returns>
+    public string? Difference(CaseFacts facts, Action<Evaluation> search)
+    {
         var session = _network.Start(facts);
         var loop = _loop.First(facts);
         var network = session.First();
         var naive = _naive.First(facts);
-        _cases.FillChosen(facts, seed);
+        search(loop);
         _loop.Second(facts, loop);
         session.Second();
         _naive.Second(facts, naive);
