@@ -22,5 +22,10 @@ public static class Verbs
         new ScreenTemplateVerb(),
         new RulesCheckVerb(),
         new RulesMatrixVerb(),
+        new RulesTryVerb(),
+        new RulesCoverageVerb(),
+        new RulesMutateVerb(),
+        new RulesRecordVerb(),
+        new RulesReplayVerb(),
     ];
 }
