@@ -4,6 +4,7 @@ using HingeSelector.Benchmarks;
 var runs = new Dictionary<string, Func<string[], int>>(StringComparer.Ordinal)
 {
     ["agree"] = AgreeRun.Run,
+    ["check"] = CheckRun.Run,
     ["decide"] = DecideRun.Run,
     ["explain"] = ExplainRun.Run,
     ["demo"] = DemoRun.Run,

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using HingeSelector.Analysis;
 using HingeSelector.Cli.Frame;
 using HingeSelector.Rendering;
 
@@ -28,7 +29,7 @@ public sealed class RulesMatrixVerb : Verb
     public override int Run(ParseResult line, Surroundings around)
     {
         var matrix = new RuleMatrix(Home.Book(line, around));
-        foreach (var row in matrix.Rows(line.GetValue(_rules)))
+        foreach (var row in RuleMatrixText.Rows(matrix, line.GetValue(_rules)))
             around.Output.WriteLine(row);
         return matrix.Holes.Any() ? ExitCode.Findings : ExitCode.Done;
     }

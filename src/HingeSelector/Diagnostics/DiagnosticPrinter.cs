@@ -37,6 +37,8 @@ public static class DiagnosticPrinter
         }
         if (d.Hint is not null)
             text.Append("  ").Append(d.Hint).Append('\n');
+        if (d.Witness is not null)
+            text.Append("  A screen that shows it, for 'tries':\n    ").Append(d.Witness.Replace("\n", "\n    ", StringComparison.Ordinal)).Append('\n');
     }
 
     /// <summary>Rows of a roster run over hundreds of characters; what stands around the fault is enough to find it.</summary>

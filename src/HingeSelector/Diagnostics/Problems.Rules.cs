@@ -4,7 +4,7 @@ namespace HingeSelector.Diagnostics;
 public static partial class Problems
 {
     /// <summary>HS3001: a finding that is not declared.</summary>
-    public static Diagnostic UnknownFinding(SourceSpan at, string id, IReadOnlyCollection<string> known) => Error("HS3001", at, $"The finding '{id}' is not declared.", DidYouMean(id, known));
+    public static Diagnostic UnknownFinding(SourceSpan at, string id, IReadOnlyCollection<string> known) => Error("HS3001", at, $"The finding '{id}' is not declared.", DidYouMean(id, known)) with { Edit = Respelt(at, id, known) };
 
     /// <summary>HS3002: findings depend on each other in a circle.</summary>
     public static Diagnostic FindingCycle(SourceSpan at, IReadOnlyList<string> path, bool throughAbsence)
@@ -18,7 +18,12 @@ public static partial class Problems
 
     /// <summary>HS3005: a points line in the wrong form.</summary>
     public static Diagnostic BadPoints(SourceSpan at, string text, IReadOnlyCollection<string> criteria)
-        => Error("HS3005", at, $"'{text}' is not a points line.", $"Write for example '+2 for {criteria.First()}': whole points from -3 to +3 except 0, then 'for', then a criterion: {string.Join(", ", criteria)}.");
+    {
+        var form = $"Write for example '+2 for {criteria.First()}': whole points from -3 to +3 except 0, then 'for', then a criterion: {string.Join(", ", criteria)}.";
+        var named = text[(text.LastIndexOf(' ') + 1)..];
+        var near = text.Contains(" for ", StringComparison.Ordinal) && !criteria.Contains(named) ? NearestName.Find(named, criteria) : null;
+        return Error("HS3005", at, $"'{text}' is not a points line.", near is null ? form : $"Did you mean '{near}'? {form}") with { Edit = near is null ? null : Respelt(at, named, criteria) };
+    }
 
     /// <summary>HS3006: two rules pay for the same fact.</summary>
     public static Diagnostic PaysTwice(SourceSpan at, string rule, string other, string word, string criterion, string variant)

@@ -7,7 +7,7 @@ public static partial class Problems
     public static Diagnostic EmptyFile(SourceSpan at) => Error("HS1001", at, "The file is empty; expected YAML.");
 
     /// <summary>HS1002: a tab indents a line.</summary>
-    public static Diagnostic Tab(SourceSpan at) => Error("HS1002", at, "A tab indents this line; YAML wants spaces.", "Replace each tab with two spaces.");
+    public static Diagnostic Tab(SourceSpan at) => Error("HS1002", at, "A tab indents this line; YAML wants spaces.", "Replace each tab with two spaces.") with { Edit = WithoutTabs(at) };
 
     /// <summary>HS1003: the text is not YAML.</summary>
     public static Diagnostic NotYaml(SourceSpan at, string why) => Error("HS1003", at, $"This is not readable as YAML: {why.TrimEnd('.')}.", "Check indentation, quotes and brackets on this line and the one above.");
@@ -32,7 +32,7 @@ public static partial class Problems
 
     /// <summary>HS1010: a key that is not known here.</summary>
     public static Diagnostic UnknownKey(SourceSpan at, string key, string where, IReadOnlyCollection<string> known)
-        => Error("HS1010", at, $"'{key}' is not a key of {where}.", DidYouMean(key, known));
+        => Error("HS1010", at, $"'{key}' is not a key of {where}.", DidYouMean(key, known)) with { Edit = Respelt(at, key, known) };
 
     /// <summary>HS1011: a key is missing.</summary>
     public static Diagnostic MissingKey(SourceSpan at, string key, string where) => Error("HS1011", at, $"{Capital(where)} lacks '{key}'.", $"Add a line '{key}: ...'.");
@@ -51,6 +51,24 @@ public static partial class Problems
     private static Diagnostic Warning(string id, SourceSpan at, string message, string? hint = null) => new(id, Severity.Warning, at, message, hint);
 
     private static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    /// <summary>The edit that writes the nearest name instead of what was typed; safe when nothing else comes near it.</summary>
+    private static SuggestedEdit? Respelt(SourceSpan at, string typed, IReadOnlyCollection<string> known)
+    {
+        if (typed.Length == 0 || at.Source is null || NearestName.Guess(typed, known) is not { } near)
+            return null;
+        var line = at.Source.Line(at.Line);
+        var from = Math.Min(at.Column, line.Length);
+        var place = line.IndexOf(typed, from, Math.Clamp(at.Length, 0, line.Length - from), StringComparison.Ordinal);
+        return place < 0 ? null : SuggestedEdit.Of(at with { Column = place, Length = typed.Length }, near.Name, $"write '{near.Name}' instead of '{typed}'", near.Sure);
+    }
+
+    private static SuggestedEdit? WithoutTabs(SourceSpan at)
+    {
+        var line = at.Source?.Line(at.Line) ?? "";
+        var indent = line[..(line.Length - line.TrimStart(' ', '\t').Length)];
+        return SuggestedEdit.Of(at with { Column = 0, Length = indent.Length }, indent.Replace("\t", "  ", StringComparison.Ordinal), "indent with spaces", true);
+    }
 
     private static string DidYouMean(string typed, IReadOnlyCollection<string> known)
     {

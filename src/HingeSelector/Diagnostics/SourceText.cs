@@ -21,11 +21,16 @@ public sealed class SourceText
     /// <summary>The whole text.</summary>
     public string Text { get; }
 
+    /// <summary>How many lines it has.</summary>
+    public int LineCount => Lines.Length;
+
     /// <summary>A line without its line end; empty when the line does not exist.</summary>
     /// <param name="line">Zero-based line number.</param>
     public string Line(int line)
     {
-        _lines ??= Text.Split('\n');
-        return line >= 0 && line < _lines.Length ? _lines[line].TrimEnd('\r') : "";
+        var lines = Lines;
+        return line >= 0 && line < lines.Length ? lines[line].TrimEnd('\r') : "";
     }
+
+    private string[] Lines => _lines ??= Text.Split('\n');
 }

@@ -10,4 +10,8 @@ namespace HingeSelector.Knowledge;
 /// <param name="Sample">Who was studied; null when it does not say.</param>
 /// <param name="Note">A remark; null without one.</param>
 /// <param name="Span">Where.</param>
-public sealed record Source(string Id, string Cite, string Kind, string Read, string? Sample, string? Note, SourceSpan Span);
+public sealed record Source(string Id, string Cite, string Kind, string Read, string? Sample, string? Note, SourceSpan Span)
+{
+    /// <summary>retracted or superseded; null while it stands.</summary>
+    public string? Status { get; init; }
+}

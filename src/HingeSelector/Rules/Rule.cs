@@ -56,6 +56,9 @@ public sealed record Rule
     /// <summary>What the philosophy in force has changed about it; null for a rule of the base.</summary>
     public RuleChange? Change { get; init; }
 
+    /// <summary>Warnings that the author has looked at and lets stand, with the reason.</summary>
+    public IReadOnlyList<Acceptance> Accepts { get; init; } = [];
+
     /// <summary>Whether it concludes a finding, so that others wait for it.</summary>
     public bool Finds => Conclusions.Any(c => c is FindingConclusion);
 }

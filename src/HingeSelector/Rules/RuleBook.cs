@@ -39,6 +39,12 @@ public sealed record RuleBook
     /// <summary>What is taken when neither day nor room says it.</summary>
     public required Assumptions Assumptions { get; init; }
 
+    /// <summary>Warnings that the file <c>accepted.yaml</c> lets stand.</summary>
+    public IReadOnlyList<Acceptance> Accepted { get; init; } = [];
+
+    /// <summary>Which kinds of source can carry a grade; a grade that is not listed needs none.</summary>
+    public required IReadOnlyDictionary<Grade, IReadOnlyList<string>> Carriers { get; init; }
+
     /// <summary>Hash over all texts of the folder.</summary>
     public required string Hash { get; init; }
 

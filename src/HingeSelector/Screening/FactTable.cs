@@ -56,11 +56,16 @@ public sealed class FactTable
         }
     }
 
-    /// <summary>The answer as it counts on the day, raised to that of the word below which it cannot lie.</summary>
     private FactValue AtLeast(Word word, int side)
+        => word.NotBelow is not null && _vocabulary.Find(word.NotBelow) is { } floor ? AtLeast(word, InForce(word, side), InForce(floor, side)) : InForce(word, side);
+
+    /// <summary>An answer raised to that of the word below which it cannot lie.</summary>
+    /// <param name="word">The word that is answered.</param>
+    /// <param name="own">Its own answer.</param>
+    /// <param name="floor">The answer to the word below which it cannot lie.</param>
+    internal static FactValue AtLeast(Word word, FactValue own, FactValue floor)
     {
-        var own = InForce(word, side);
-        if (word.NotBelow is null || _vocabulary.Find(word.NotBelow) is not { } floorWord || InForce(floorWord, side) is not { IsKnown: true } floor)
+        if (!floor.IsKnown)
             return own;
         if (!own.IsKnown)
             return FactValue.Between(floor.Low, word.Range?.High ?? double.PositiveInfinity);

@@ -21,13 +21,13 @@ public static class ComputedWords
     public static IEnumerable<Word> All(IReadOnlyList<string> variants, IReadOnlyList<string> clearanceCovers, IReadOnlyList<string> history)
     {
         yield return Number("relative-strength", "Relative strength", Dimension.BodyMassMultiple, "Tested 1RM without straps over body mass; open when the test was with straps or either is unknown.");
-        yield return Number("shoulder-flexion-loss", "Shoulder flexion below the rested baseline", Dimension.Angle, "Rested baseline minus the throwing side today; open within 24 hours of hard throwing.");
-        yield return Number("internal-rotation-loss", "Internal rotation below the rested baseline", Dimension.Angle, "Rested baseline minus the throwing side today; open within 24 hours of hard throwing.");
-        yield return Number("rotation-arc-loss", "Rotation arc below the rested baseline", Dimension.Angle, "Internal and external rotation together, rested baseline minus the throwing side today; open within 24 hours of hard throwing.");
+        yield return Number("shoulder-flexion-loss", "Shoulder flexion below the rested baseline", Dimension.Angle, "Rested baseline minus the throwing side today; open within 24 hours of hard throwing.") with { MayNotApply = true };
+        yield return Number("internal-rotation-loss", "Internal rotation below the rested baseline", Dimension.Angle, "Rested baseline minus the throwing side today; open within 24 hours of hard throwing.") with { MayNotApply = true };
+        yield return Number("rotation-arc-loss", "Rotation arc below the rested baseline", Dimension.Angle, "Internal and external rotation together, rested baseline minus the throwing side today; open within 24 hours of hard throwing.") with { MayNotApply = true };
         yield return Number("grown-since-screen", "Growth since the screen", Dimension.Length, "Stature today minus stature on the screen.");
         yield return Set("not-cleared", "Not cleared", history, clearanceCovers, "History on file for which no letter that is valid on the day names this kind of loading.");
         yield return Set("letter", "Letter", history, ClearanceTerms.States, "History on file whose letters are in this state.");
-        yield return Number("clearance-load-cap", "Cap of the clearance", Dimension.Mass, "Lowest cap of the valid clearances; not applicable without one.");
+        yield return Number("clearance-load-cap", "Cap of the clearance", Dimension.Mass, "Lowest cap of the valid clearances; not applicable without one.") with { MayNotApply = true };
         yield return Choice("body-basis", "Segment lengths from", ["measured", "survey", "mixed", "not-known"], "Where the segment lengths of the posture model come from.");
         yield return Choice("training-on-file", "Training on file", ["none", "partly", "yes"], "Whether training age and the pulls taught are both on file, one of them, or neither.");
         foreach (var (id, label) in new[] { ("straight-bars", "Straight bars"), ("hex-bars", "Hex bars"), ("block-pairs", "Pairs of blocks"), ("racks", "Racks"), ("straps-in-room", "Pairs of straps"), ("weights-by-hand", "Kettlebells and dumbbells"), ("cables-or-bands", "Cables and bands") })
@@ -62,9 +62,9 @@ public static class ComputedWords
         => new() { Id = id, Label = label, About = WordAbout.Computed, Kind = WordKind.Choice, Values = values, Meaning = meaning };
 
     private static Word Set(string id, string label, IReadOnlyList<string> values, IReadOnlyList<string> readings, string meaning)
-        => Choice(id, label, values, meaning) with { Kind = WordKind.Set, Readings = readings };
+        => Choice(id, label, values, meaning) with { Kind = WordKind.Set, Readings = readings, MayNotApply = true };
 
     private static Word YesNo(string id, string label, string meaning) => Choice(id, label, _noYes, meaning);
 
-    private static Word SetUp(Word word) => word with { About = WordAbout.Candidate, Readings = _bothSetUps };
+    private static Word SetUp(Word word) => word with { About = WordAbout.Candidate, Readings = _bothSetUps, MayNotApply = word.Id != "posture" };
 }

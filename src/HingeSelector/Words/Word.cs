@@ -105,6 +105,9 @@ public sealed record Word
     /// <summary>Id of a word of the same sides below whose value this one cannot lie: the worst pain is at least the pain at rest.</summary>
     public string? NotBelow { get; init; }
 
+    /// <summary>Whether a computed word can come out as not applicable; a measured one always can.</summary>
+    public bool MayNotApply { get; init; }
+
     /// <summary>Names of the readings in slot order, the bare word as the empty name; no names when only the bare word is read.</summary>
     public IReadOnlyList<string> Readings { get; init; } = [];
 

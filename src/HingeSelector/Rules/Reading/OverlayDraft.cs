@@ -55,7 +55,7 @@ internal sealed class OverlayDraft(RuleBook book, Philosophy philosophy, Diagnos
         foreach (var fault in graph.Sorted.Where(d => d.Id == circle))
             bag.Add(fault with { Span = philosophy.Span });
         if (!bag.HasErrors)
-            PaysTwiceCheck.Run(rules, book.Variants, book.Criteria, bag, r => r.Change is not null);
+            PaysTwiceCheck.Run(book.Vocabulary, rules, book.Variants, book.Criteria, bag, r => r.Change is not null);
         return new Overlay(philosophy, _changes, rules, [.. _off.Values], order, FindingGraph.RulesOf(book.Findings, rules));
     }
 

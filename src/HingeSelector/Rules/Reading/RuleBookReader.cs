@@ -13,6 +13,7 @@ public static class RuleBookReader
 {
     private const string VariantFolder = "variants/";
     private const string PhilosophyFolder = "philosophies/";
+    private const string AcceptedFile = "accepted.yaml";
     private const int MostVariants = 64;
 
     /// <summary>Reads and compiles.</summary>
@@ -42,7 +43,7 @@ public static class RuleBookReader
         var hash = Task.Run(() => HashOf(files));
         YamlNode? Root(string path) => RootOf(files, trees, path, bag);
         var vocabulary = VocabularyReader.Read(Root("vocabulary.yaml"), variantIds, bag);
-        var sources = SourcesReader.Read(Root("sources.yaml"), bag);
+        var (sources, carriers) = SourcesReader.Read(Root("sources.yaml"), bag);
         var criteria = CriteriaReader.Read(Root("criteria.yaml"), bag);
         var model = ModelReader.Read(Root("model.yaml"), sources, bag);
         var assumptions = AssumptionsReader.Read(Root("assumptions.yaml"), sources, bag);
@@ -61,7 +62,7 @@ public static class RuleBookReader
         var ordered = findings.Values.OrderBy(f => f.Index).ToList();
         var levels = FindingGraph.Order(ordered, rules, bag);
         if (!bag.HasErrors)
-            PaysTwiceCheck.Run(rules, variants, criteria, bag);
+            PaysTwiceCheck.Run(vocabulary, rules, variants, criteria, bag);
         var book = new RuleBook
         {
             Vocabulary = vocabulary,
@@ -75,6 +76,8 @@ public static class RuleBookReader
             RulesOfFinding = FindingGraph.RulesOf(ordered, rules),
             Model = model,
             Assumptions = assumptions,
+            Carriers = carriers,
+            Accepted = trees.Has(AcceptedFile) ? AcceptanceReader.OfFile(trees[AcceptedFile], bag) : [],
             Hash = hash.GetAwaiter().GetResult(),
         };
         // What is laid over a faulty base would only repeat its faults.

@@ -50,6 +50,7 @@ public sealed class RuleReader
         if (grade is not (null or Grade.Practice or Grade.Mechanics) && sources.Count == 0)
             _bag.Add(Problems.GradeWithoutSource(map.Span, Parse.Name(grade.Value)));
         var tries = map.List("tries").SelectMany(ReadExamples).ToList();
+        var accepts = id is null ? [] : AcceptanceReader.OfRule(map.Node("accepts"), id.Value, _bag);
         map.Finish();
         if (id is null || _bag.ErrorCount != before)
             return null;
@@ -74,6 +75,7 @@ public sealed class RuleReader
             Disputed = disputed,
             Sources = sources,
             Tries = tries,
+            Accepts = accepts,
         });
     }
 

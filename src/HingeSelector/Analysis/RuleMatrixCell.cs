@@ -1,7 +1,7 @@
 using HingeSelector.Knowledge;
 using HingeSelector.Rules;
 
-namespace HingeSelector.Rendering;
+namespace HingeSelector.Analysis;
 
 /// <summary>What the rules can say of one variant by one criterion.</summary>
 /// <param name="Criterion">The criterion.</param>
