@@ -29,5 +29,10 @@ public static class Verbs
         new ScreenTemplateVerb(),
         new RulesCheckVerb(),
         new RulesMatrixVerb(),
+        new RulesTryVerb(),
+        new RulesCoverageVerb(),
+        new RulesMutateVerb(),
+        new RulesRecordVerb(),
+        new RulesReplayVerb(),
     ];
 }

@@ -8,6 +8,7 @@ var runs = new Dictionary<string, Func<string[], int>>(StringComparer.Ordinal)
     ["explain"] = ExplainRun.Run,
     ["demo"] = DemoRun.Run,
     ["first-choices"] = FirstChoicesRun.Run,
+    ["mutate"] = MutateRun.Run,
     ["population"] = PopulationRun.Run,
     ["rank"] = RankRun.Run,
 };

@@ -31,6 +31,11 @@ public static class Entry
                 around.Error.Write(DiagnosticPrinter.Print(fault.Diagnostics));
                 return fault.Code;
             }
+            catch (FaultyFilesException fault)
+            {
+                around.Error.Write(DiagnosticPrinter.Print(fault.Diagnostics));
+                return ExitCode.BadRules;
+            }
             catch (Exception fault)
             {
                 around.Error.WriteLine($"hinge-selector: a fault of the program, not of your files: {fault.Message.ReplaceLineEndings(" ")}");
@@ -57,6 +62,8 @@ public static class Entry
     private static int Call(IReadOnlyList<string> args, Surroundings around)
     {
         var line = Tree(around).Parse(args, new ParserConfiguration { EnablePosixBundling = false, ResponseFileTokenReplacer = null });
+        if (UsageReport.OfSwallowedOption(line) is { } swallowed)
+            throw swallowed;
         if (line.Errors.Count > 0)
             throw UsageReport.Of(line);
         return line.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = around.Output, Error = around.Error });

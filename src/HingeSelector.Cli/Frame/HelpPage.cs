@@ -14,7 +14,7 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
     private static readonly (string Code, string Meaning)[] _codes =
     [
         ("0", "done; every athlete got an answer, stops and holds included"),
-        ("1", "ran, and found something (rules matrix: holes; rules check: warnings)"),
+        ("1", "ran, and found something: a hole, a warning, an example that fails or is missing, a difference"),
         ("2", "the command line was not understood; nothing on standard output"),
         ("3", "a screen, roster, room or standing file is faulty"),
         ("4", "a file of the rules folder is faulty"),
@@ -56,9 +56,10 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
     private static string CallOf(Command command)
     {
         var path = string.Join(' ', command.Parents.OfType<Command>().Reverse().Select(c => c.Name).Append(command.Name));
-        var beside = string.Concat(command.Arguments.Select(a => $" {a.Name}"));
-        return path + (command.Subcommands.Count > 0 ? " COMMAND [options]" : $"{beside} [options]");
+        return path + (command.Subcommands.Count > 0 ? " COMMAND [options]" : string.Concat(command.Arguments.Select(CallOf)) + " [options]");
     }
+
+    private static string CallOf(Argument argument) => argument.Arity.MinimumNumberOfValues == 0 ? $" [{argument.Name}]" : $" {argument.Name}";
 
     private void AddCommands(List<string> lines, Command command)
     {

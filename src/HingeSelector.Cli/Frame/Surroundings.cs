@@ -58,6 +58,13 @@ public sealed class Surroundings : IDisposable
         Variable = Environment.GetEnvironmentVariable,
     };
 
+    /// <summary>Writes rows of the answer.</summary>
+    public void PrintRows(IEnumerable<string> rows)
+    {
+        foreach (var row in rows)
+            Output.WriteLine(row);
+    }
+
     /// <inheritdoc/>
     public void Dispose()
     {

@@ -25,6 +25,13 @@ internal static class UsageReport
         return new UsageException(line.Errors[0].Message);
     }
 
+    /// <summary>An option that is not known and was taken for the name that the command wants, or null.</summary>
+    public static UsageException? OfSwallowedOption(ParseResult line)
+    {
+        var swallowed = line.CommandResult.Children.OfType<ArgumentResult>().SelectMany(a => a.Tokens).FirstOrDefault(t => t.Value.StartsWith('-') && t.Value.Length > 1);
+        return swallowed is null ? null : UnknownOption(swallowed.Value, line.CommandResult.Command);
+    }
+
     /// <summary>Every option that a command takes.</summary>
     public static IReadOnlyList<string> OptionsOf(Command command)
         => [.. command.Options.Concat(command.Parents.OfType<Command>().SelectMany(p => p.Options).Where(o => o.Recursive)).Select(o => o.Name).Order(StringComparer.Ordinal)];

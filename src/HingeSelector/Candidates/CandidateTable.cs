@@ -1,4 +1,5 @@
 using HingeSelector.Body;
+using HingeSelector.Knowledge;
 using HingeSelector.Posture;
 using HingeSelector.Quantities;
 using HingeSelector.Rules;
@@ -35,16 +36,22 @@ public sealed class CandidateTable
     /// <summary>A new table with everything but the chosen set-up.</summary>
     public FactValue[] Start(Candidate candidate, FactValue[] athlete, Room? room, StandingChoice? standing)
     {
-        var vocabulary = _book.Vocabulary;
-        var table = new FactValue[vocabulary.CandidateSlots];
-        foreach (var (slot, value) in candidate.Variant.Words)
-            table[slot] = value;
-        table[vocabulary["variant"].Slot] = FactValue.Choice(candidate.Variant.Index);
-        table[vocabulary["kit-there"].Slot] = room is null ? FactValue.Missing : FactValue.YesNo(KitList.IsThere(candidate.Variant.Kit, room));
-        var pulled = athlete[vocabulary["pulled-before"].Slot];
-        table[vocabulary["new-to-athlete"].Slot] = pulled.IsKnown ? FactValue.YesNo((pulled.Bits & (1UL << candidate.Variant.Index)) == 0) : FactValue.Unknown(pulled.State);
-        table[vocabulary["is-block-variant"].Slot] = standing is null ? FactValue.Missing : FactValue.YesNo(standing.Variant == candidate.Variant.Index);
+        var table = Bare(_book.Vocabulary, candidate.Variant, athlete, room, standing);
         Write(table, Standard, candidate, candidate.Standard, candidate.StandardOutcome, candidate.StandardMargins, null);
+        return table;
+    }
+
+    /// <summary>A new table with what is known of a candidate without the model.</summary>
+    internal static FactValue[] Bare(Vocabulary vocabulary, Variant variant, FactValue[] athlete, Room? room, StandingChoice? standing)
+    {
+        var table = new FactValue[vocabulary.CandidateSlots];
+        foreach (var (slot, value) in variant.Words)
+            table[slot] = value;
+        table[vocabulary["variant"].Slot] = FactValue.Choice(variant.Index);
+        table[vocabulary["kit-there"].Slot] = room is null ? FactValue.Missing : FactValue.YesNo(KitList.IsThere(variant.Kit, room));
+        var pulled = athlete[vocabulary["pulled-before"].Slot];
+        table[vocabulary["new-to-athlete"].Slot] = pulled.IsKnown ? FactValue.YesNo((pulled.Bits & (1UL << variant.Index)) == 0) : FactValue.Unknown(pulled.State);
+        table[vocabulary["is-block-variant"].Slot] = standing is null ? FactValue.Missing : FactValue.YesNo(standing.Variant == variant.Index);
         return table;
     }
 

@@ -76,7 +76,9 @@ internal sealed class FlowYaml(SourceText source)
             return new YamlList(items, span);
         while (ReadNode(depth + 1, inBrackets: true) is { } item)
         {
-            items.Add(item);
+            if (ReadPair(item, depth) is not { } whole)
+                return null;
+            items.Add(whole);
             SkipBlanks();
             if (Take(']'))
                 return new YamlList(items, span);
@@ -85,6 +87,17 @@ internal sealed class FlowYaml(SourceText source)
             SkipBlanks();
         }
         return null;
+    }
+
+    // In a list "age: 17 years" without braces is a map of one entry.
+    private YamlNode? ReadPair(YamlNode item, int depth)
+    {
+        if (_at >= _end || _text[_at] != ':')
+            return item;
+        if (item is not YamlScalar { Value.Length: <= PlainYaml.LongestKey } key || !IsPlainKey(key) || !Take(':') || !Take(' '))
+            return null;
+        SkipBlanks();
+        return ReadNode(depth + 1, inBrackets: true) is { } value ? new YamlMap([new(key, value)], key.Span with { Length = 1 }) : null;
     }
 
     private YamlMap? ReadMap(int depth)

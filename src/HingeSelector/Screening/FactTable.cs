@@ -39,9 +39,15 @@ public sealed class FactTable
     private void PlaceAnswers()
     {
         var throwing = _vocabulary.Find("throwing-side") is { } side ? InForce(side, 0) : FactValue.Missing;
-        foreach (var word in _vocabulary.Words.Where(w => w.IsMeasured))
+        var answered = _record.Answers.Keys.Select(k => k.Word).ToHashSet(StringComparer.Ordinal);
+        foreach (var word in _vocabulary.Words)
         {
-            if (word.Sided)
+            if (!word.IsMeasured)
+                continue;
+            // A slot begins as not measured: of a word that nobody answered only the throwing and the other side say more.
+            if (word.ValueSides is null && !answered.Contains(word.Id) && (word.NotBelow is null || !answered.Contains(word.NotBelow)))
+                SidedFacts.FillUnanswered(word, throwing, _facts.AsSpan(word.Slot, Math.Max(1, word.Readings.Count)));
+            else if (word.Sided)
                 SidedFacts.Fill(word, AtLeast(word, Sides.Left), AtLeast(word, Sides.Right), throwing, _facts.AsSpan(word.Slot, word.Readings.Count));
             else if (word.ValueSides is { } sides)
                 SidedFacts.Fill(sides, AtLeast(word, 0), throwing, _facts.AsSpan(word.Slot, word.Readings.Count));

@@ -24,6 +24,16 @@ internal static class SidedFacts
         slots[Sides.Gap] = Gap(word, left, right);
     }
 
+    /// <summary>Fills the readings of a word that nobody answered; they are not measured, as every slot is at the beginning.</summary>
+    /// <param name="word">The word, with or without sides.</param>
+    /// <param name="throwing">The answer to the throwing side.</param>
+    /// <param name="slots">Slots of the word.</param>
+    public static void FillUnanswered(Word word, FactValue throwing, Span<FactValue> slots)
+    {
+        if (word.Sided)
+            (slots[Sides.Throwing], slots[Sides.Other]) = ThrowingAndOther(FactValue.Missing, FactValue.Missing, throwing);
+    }
+
     /// <summary>Fills the readings of a set whose values have sides: all of it, left, right, throwing, other.</summary>
     public static void Fill(ValueSides sides, FactValue all, FactValue throwing, Span<FactValue> slots)
     {

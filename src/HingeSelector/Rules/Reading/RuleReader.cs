@@ -2,7 +2,6 @@ using HingeSelector.Diagnostics;
 using HingeSelector.Knowledge;
 using HingeSelector.Reading;
 using HingeSelector.Rules.Conclusions;
-using HingeSelector.Rules.Conditions;
 using HingeSelector.Words;
 
 namespace HingeSelector.Rules.Reading;
@@ -11,21 +10,21 @@ namespace HingeSelector.Rules.Reading;
 public sealed class RuleReader
 {
     private readonly IReadOnlyDictionary<string, Source> _sources;
-    private readonly IReadOnlyList<Variant> _variants;
     private readonly IReadOnlyDictionary<string, Finding> _findings;
     private readonly DiagnosticBag _bag;
     private readonly ConditionReader _conditions;
     private readonly ConclusionReader _conclusions;
+    private readonly ExampleReader _examples;
     private readonly VariantSorter _sorter;
 
     /// <summary>Prepares to read rules against the given knowledge.</summary>
     public RuleReader(Vocabulary vocabulary, IReadOnlyList<Variant> variants, IReadOnlyDictionary<string, Source> sources, IReadOnlyList<Criterion> criteria, IReadOnlyDictionary<string, Finding> findings, DiagnosticBag bag)
     {
         _sources = sources;
-        _variants = variants;
         _findings = findings;
         _bag = bag;
         _sorter = new VariantSorter(vocabulary, variants);
+        _examples = new ExampleReader(variants, bag);
         _conditions = new ConditionReader(vocabulary, findings, bag);
         _conclusions = new ConclusionReader(findings, criteria, VariantsThatMeet, bag);
     }
@@ -50,7 +49,7 @@ public sealed class RuleReader
         var sources = Parse.Sources(map, _sources, _bag);
         if (grade is not (null or Grade.Practice or Grade.Mechanics) && sources.Count == 0)
             _bag.Add(Problems.GradeWithoutSource(map.Span, Parse.Name(grade.Value)));
-        var tries = map.List("tries").Select(ReadExample).OfType<RuleExample>().ToList();
+        var tries = map.List("tries").SelectMany(_examples.Read).ToList();
         map.Finish();
         if (id is null || _bag.ErrorCount != before)
             return null;
@@ -101,37 +100,5 @@ public sealed class RuleReader
                 _bag.Add(Problems.RequestReadsResult(rule.Span, rule.Conditions.SelectMany(c => c.Reads).First(r => r.Name == ComputedWords.AsSetUp).Word.Id));
         }
         return rule;
-    }
-
-    private RuleExample? ReadExample(YamlNode node)
-    {
-        var map = MapReader.Open(node, "an example", _bag);
-        if (map is null)
-            return null;
-        var given = map.Node("given") as YamlMap ?? new YamlMap([], map.Span);
-        var variantText = map.Scalar("for");
-        var expect = map.Required("expect");
-        map.Finish();
-        int? variant = null;
-        if (variantText is not null)
-        {
-            variant = _variants.FirstOrDefault(v => v.Id == variantText.Value)?.Index;
-            if (variant is null)
-                _bag.Add(Problems.UnknownValue(variantText.Span, variantText.Value, "for", [.. _variants.Select(v => v.Id)]));
-        }
-        switch (expect?.Value)
-        {
-            case null:
-                return null;
-            case "fires":
-                return new RuleExample(given, variant, Truth.True, expect);
-            case "does not fire":
-                return new RuleExample(given, variant, Truth.False, expect);
-            case "open":
-                return new RuleExample(given, variant, Truth.Open, expect);
-            default:
-                _bag.Add(Problems.UnknownValue(expect.Span, expect.Value, "expect", ["fires", "does not fire", "open"]));
-                return null;
-        }
     }
 }
