@@ -10,6 +10,7 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
     private const int Width = 100;
     private const int NameColumn = 22;
     private const int CodeColumn = 5;
+    private const int MostRootExamples = 4;
 
     private static readonly (string Code, string Meaning)[] _codes =
     [
@@ -73,7 +74,8 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
 
     private void AddExamples(List<string> lines, Command command, Verb? own)
     {
-        var examples = own is not null ? own.Examples : [.. verbs.Where(v => command is RootCommand || v.Group == command.Name).Select(v => v.Examples[0])];
+        // Each verb shows its own; the first page shows how a line looks.
+        var examples = own is not null ? own.Examples : [.. verbs.Where(v => command is RootCommand || v.Group == command.Name).Select(v => v.Examples[0]).Take(command is RootCommand ? MostRootExamples : int.MaxValue)];
         lines.Add("Examples:");
         lines.AddRange(examples.Select(e => "  " + e));
         lines.Add("");

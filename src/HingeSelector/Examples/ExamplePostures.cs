@@ -19,7 +19,7 @@ internal sealed class ExamplePostures(RuleBook book)
     /// <summary>The fact table of the variant, standard and as set up.</summary>
     public FactValue[] Table(Variant variant, FactValue[] facts, Truth[] findings)
     {
-        var builder = new CandidateBuilder(book, facts, null);
+        var builder = new CandidateBuilder(book, facts, room: null);
         var standard = builder.Standard(variant);
         var table = new CandidateTable(book, builder, _conventional is null ? [] : [variant.Index == _conventional.Index ? standard : builder.Standard(_conventional)]);
         var row = table.Start(standard, facts, null, null);
