@@ -10,6 +10,7 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
     private const int Width = 100;
     private const int NameColumn = 22;
     private const int CodeColumn = 5;
+    private const int MostExamples = 4;
 
     private static readonly (string Code, string Meaning)[] _codes =
     [
@@ -73,13 +74,13 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
         lines.Add("");
     }
 
-    // The first page shows one example a group, so that it stays one page.
+    // Each verb shows its own examples; the pages above show how a line looks.
     private IEnumerable<Verb> Shown(Command command)
         => command is RootCommand ? verbs.DistinctBy(v => v.Group ?? v.Command.Name) : verbs.Where(v => v.Group == command.Name);
 
     private void AddExamples(List<string> lines, Command command, Verb? own)
     {
-        var examples = own is not null ? own.Examples : [.. Shown(command).Select(v => v.Examples[0])];
+        var examples = own is not null ? own.Examples : [.. Shown(command).Select(v => v.Examples[0]).Take(MostExamples)];
         lines.Add("Examples:");
         lines.AddRange(examples.Select(e => "  " + e));
         lines.Add("");

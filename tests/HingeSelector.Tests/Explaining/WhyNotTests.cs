@@ -3,6 +3,7 @@ using HingeSelector.Recommending;
 using HingeSelector.Rules;
 using HingeSelector.Rules.Conclusions;
 using HingeSelector.Rules.Evaluating;
+using HingeSelector.Words;
 
 namespace HingeSelector.Tests.Explaining;
 
@@ -79,15 +80,17 @@ public sealed class WhyNotTests
             {
                 var missed = option.Causes.First(c => c.Kind == CauseKind.Missed);
                 missed.Shortfall!.InErrors!.Value.ShouldBeInRange(0, 3);
-                var before = answer.Ranked.First(r => r.Candidate.Variant.Id == option.Variant.Id).Score;
+                var was = answer.Ranked.First(r => r.Candidate.Variant.Id == option.Variant.Id);
+                var before = was.Score;
                 // The rule without the condition that it misses, and without those that pay for the same word.
                 var book = With(r => r.Index == missed.Rule!.Index
-                    ? r with { OpenConditions = [.. r.OpenConditions.Where(c => !c.Reads.Any(x => x.Word == missed.Shortfall.Word))] }
+                    ? Without(r, missed.Shortfall.Word!)
                     : r.OpenConditions.Any(c => c.Reads.Any(x => x.Word == missed.Shortfall.Word)) && !r.Finds
                         ? r with { Conclusions = [.. r.Conclusions.Where(c => c is not PointsConclusion p || p.Criterion != missed.Criterion!.Index)] }
                         : r);
-                var after = new Selector(book, new LoopEvaluator(book)).Choose(question).Ranked.First(r => r.Candidate.Variant.Id == option.Variant.Id).Score;
-                (after - before).ShouldBe(missed.Points!.Value, $"{question.Athlete.Id}, {option.Variant.Id}, {missed.Rule!.Id}");
+                var now = new Selector(book, new LoopEvaluator(book)).Choose(question).Ranked.First(r => r.Candidate.Variant.Id == option.Variant.Id);
+                var after = now.Score;
+                (after - before).ShouldBe(missed.Points!.Value, $"{question.Athlete.Id}, {option.Variant.Id}, {missed.Rule!.Id}; was {Told(was)}; now {Told(now)}");
                 if (compared++ > 40)
                     return;
             }
@@ -122,6 +125,15 @@ public sealed class WhyNotTests
                 (shortfall.Distance, shortfall.Needed).ShouldBe((null, null));
         }
     }
+
+    // A rule that no longer reads the chosen set-up is asked before there is one.
+    private static Rule Without(Rule rule, Word word)
+    {
+        var left = rule.OpenConditions.Where(c => !c.Reads.Any(r => r.Word == word)).ToList();
+        return rule with { OpenConditions = left, AfterSetUp = left.Exists(c => c.Reads.Any(r => r.Name == ComputedWords.AsSetUp)) };
+    }
+
+    private static string Told(RankedCandidate ranked) => string.Join(", ", ranked.Reasons.Select(r => $"{r.Trace.Rule.Id} {r.Points} in {r.Criterion}"));
 
     private static IReadOnlyList<WhyNotOption> Of(Question question, Recommendation answer) => WhyNot.Of(Asked.Book, _loop, question, answer);
 
