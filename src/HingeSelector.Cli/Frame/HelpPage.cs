@@ -64,13 +64,14 @@ internal sealed class HelpPage(Surroundings around, IReadOnlyList<Verb> verbs) :
 
     private static string CallOf(Argument argument) => argument.Arity.MinimumNumberOfValues == 0 ? $" [{argument.Name}]" : $" {argument.Name}";
 
-    private void AddCommands(List<string> lines, Command command)
+    private static void AddCommands(List<string> lines, Command command)
     {
         if (command.Subcommands.Count == 0)
             return;
         lines.Add("Commands:");
-        foreach (var verb in verbs.Where(v => command is RootCommand || v.Group == command.Name))
-            AddPair(lines, command is RootCommand && verb.Group is not null ? $"{verb.Group} {verb.Command.Name}" : verb.Command.Name, verb.Command.Description ?? "", NameColumn);
+        // The first page shows a group as one line; its own page lists it.
+        foreach (var sub in command.Subcommands)
+            AddPair(lines, sub.Subcommands.Count > 0 ? $"{sub.Name} COMMAND" : sub.Name, sub.Description + (sub.Subcommands.Count > 0 ? $" '{sub.Name} --help' lists {sub.Subcommands.Count}." : ""), NameColumn);
         lines.Add("");
     }
 

@@ -14,6 +14,8 @@ public sealed class ModelReader
     private readonly IReadOnlyDictionary<string, Source> _sources;
     private readonly DiagnosticBag _bag;
     private readonly Dictionary<string, ParameterValue> _values = new(StringComparer.Ordinal);
+    // A parameter with a fault is not missing as well.
+    private readonly HashSet<string> _named = new(StringComparer.Ordinal);
     private readonly List<ParameterNote> _notes = [];
 
     private ModelReader(IReadOnlyDictionary<string, Source> sources, DiagnosticBag bag)
@@ -35,7 +37,7 @@ public sealed class ModelReader
         var survey = ReadSurvey(map);
         var masses = map.List("mass-tables").Select(ReadMassTable).OfType<MassTablePair>().ToList();
         map.Finish();
-        foreach (var id in ModelParameters.Ids.Where(p => !_values.ContainsKey(p.Id)))
+        foreach (var id in ModelParameters.Ids.Where(p => !_named.Contains(p.Id)))
             _bag.Add(Problems.MissingKey(map.Span, $"parameter: {id.Id}", "the model"));
         if (masses.Count == 0)
             _bag.Add(Problems.MissingKey(map.Span, "mass-tables", "the model"));
@@ -48,6 +50,8 @@ public sealed class ModelReader
         if (map is null)
             return;
         var id = map.Required("parameter");
+        if (id is not null)
+            _named.Add(id.Value);
         var label = map.Required("label");
         var value = map.Required("default");
         var range = map.Required("range");

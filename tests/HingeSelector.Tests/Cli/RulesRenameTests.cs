@@ -17,7 +17,7 @@ public sealed class RulesRenameTests : IDisposable
     [InlineData("short-hamstrings", "Finding")]
     [InlineData("silbernagel-2007", "Source")]
     [InlineData("season-phase", "Word")]
-    [InlineData("load-in-hands", "Word")]
+    [InlineData("hip-share", "Word")]
     public void The_id_changes_everywhere_and_nothing_else_does(string from, string kind)
     {
         const string to = "another-name-for-it";

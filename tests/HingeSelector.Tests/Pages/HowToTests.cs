@@ -13,7 +13,7 @@ public sealed class HowToTests
     [MemberData(nameof(Pages))]
     public void A_page_can_be_followed(string page)
     {
-        using var walk = new PageWalk(Path.Combine(_pages, page));
+        using var walk = new PageWalk(Path.Combine(_pages, page), Golden.Updates);
         walk.Follow();
     }
 
@@ -29,7 +29,7 @@ public sealed class HowToTests
         File.WriteAllText(page, "```sh\necho one\n```\n\n```text\ntwo\n```\n");
         try
         {
-            using var walk = new PageWalk(page);
+            using var walk = new PageWalk(page, rewrites: false);
             Should.Throw<ShouldAssertException>(walk.Follow).Message.ShouldContain(":5");
         }
         finally

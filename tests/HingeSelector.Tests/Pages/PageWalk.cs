@@ -14,10 +14,13 @@ internal sealed class PageWalk : IDisposable
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("hinge-page-");
     private readonly string _page;
+    private readonly bool _rewrites;
+    private readonly Dictionary<PageStep, string> _shown = [];
     private string _screen = "";
 
-    public PageWalk(string page)
+    public PageWalk(string page, bool rewrites)
     {
+        _rewrites = rewrites;
         _page = page;
         foreach (var part in new[] { "rules", "content" })
             Copy(Path.Combine(RepositoryFiles.Root, part), Path.Combine(_folder.FullName, part));
@@ -29,6 +32,8 @@ internal sealed class PageWalk : IDisposable
         var text = File.ReadAllText(_page);
         foreach (var step in PageStep.Of(text))
             Take(step);
+        if (_shown.Count > 0)
+            Rewrite(text);
     }
 
     private void Take(PageStep step)
@@ -92,19 +97,23 @@ internal sealed class PageWalk : IDisposable
 
     private void Compare(PageStep step)
     {
-        if (Golden.Updates)
-            Rewrite(step);
+        // Three dots are the author's choice of what to show, so such a block is compared and never rewritten.
+        if (_rewrites && !step.Text.Split('\n').Contains("..."))
+            _shown[step] = _screen;
         else
             Matches(step.Text.TrimEnd('\n').Split('\n'), _screen.TrimEnd('\n').Split('\n')).ShouldBeTrue($"{At(step)}: the screen shows\n{_screen}");
     }
 
-    // Three dots in a page are its author's choice of what to show, so such a block is left to the author.
-    private void Rewrite(PageStep step)
+    // From the bottom up, so that lines above keep their numbers.
+    private void Rewrite(string text)
     {
-        if (step.Text.Split('\n').Contains("..."))
-            return;
-        var page = File.ReadAllText(_page);
-        File.WriteAllText(_page, page.Replace($"```text\n{step.Text}```", $"```text\n{_screen.TrimEnd('\n')}\n```", StringComparison.Ordinal));
+        var lines = text.Split('\n').ToList();
+        foreach (var (step, shown) in _shown.OrderByDescending(s => s.Key.Line))
+        {
+            lines.RemoveRange(step.Line, step.Text.Split('\n').Length - 1);
+            lines.InsertRange(step.Line, shown.TrimEnd('\n').Split('\n'));
+        }
+        File.WriteAllText(_page, string.Join('\n', lines));
     }
 
     private static bool Matches(ReadOnlySpan<string> written, ReadOnlySpan<string> shown)
